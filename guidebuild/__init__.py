@@ -1,0 +1,3 @@
+"""guidebuild: write, prove and hand over service procedures."""
+
+__version__ = "0.1.0"

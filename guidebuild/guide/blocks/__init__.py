@@ -1,0 +1,1 @@
+"""The typed blocks of a step: one file a block."""
