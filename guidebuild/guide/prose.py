@@ -9,7 +9,7 @@ from guidebuild.source.span import Span
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """Text under the same marks (`strong`, `emphasis`, `code`); `href` where it is a link; a hard break is "\\n".
+    """Text under the same marks (`strong`, `emphasis`, `code`); `href` of a link; a hard break is "\\n".
 
     `text` is what the reader sees; `span` is where it stands in the file (with its escapes).
     """
