@@ -3,6 +3,7 @@
 import re
 from collections.abc import Mapping
 from dataclasses import replace
+from math import isinf
 
 from guidebuild.translate.webvtt.cue import Placing, Region
 
@@ -41,7 +42,7 @@ def _line(value: str) -> dict[str, object]:
     if place.endswith("%"):
         share = per_cent(place)
         return {} if share is None else {**said, "line": share, "snap": False}
-    if _LINE_NUMBER.fullmatch(place) is None:
+    if _LINE_NUMBER.fullmatch(place) is None or isinf(float(place)):
         return {}
     return {**said, "line": float(place), "snap": True}
 
