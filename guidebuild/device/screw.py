@@ -19,6 +19,9 @@ class Screw:
     pitch: Decimal | None = None
     length: Decimal | None = None
     head: str | None = None  # a word of the head vocabulary: `pan`, `countersunk`, ...
-    drive: str | None = None  # drive and size: `TX8`, `PH1`, `hex 2.5`
+    drive: str | None = None  # drive and size: `TX8`, `PH1`, `hex 2.5`, `slot 0.8x4`
     standard: str | None = None  # `ISO 7046-2`
     span: Span | None = field(default=None, compare=False)
+    strength: str | None = None  # property class: `8.8`, `A2-70`
+    locking: str | None = None  # `patch`, `adhesive`, `insert`, `washer`
+    captive: bool = False  # the words say so
