@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from guidebuild.translate.xliff.fault import Fault
+from guidebuild.translate.fault import Fault
 from guidebuild.translate.xliff.tree import Element
 
 CODES = ("ph", "pc", "sc", "ec")

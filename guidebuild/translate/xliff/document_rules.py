@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from guidebuild.translate.xliff.fault import Fault
+from guidebuild.translate.fault import Fault
 from guidebuild.translate.xliff.tree import XML, Element
 
 _VALIDATION = "urn:oasis:names:tc:xliff:validation:2.0"

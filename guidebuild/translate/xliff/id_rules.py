@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 
-from guidebuild.translate.xliff.fault import Fault
+from guidebuild.translate.fault import Fault
 from guidebuild.translate.xliff.tree import XML, Element
 
 INLINE = ("ph", "pc", "sc", "ec", "mrk", "sm")

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from itertools import pairwise
 
+from guidebuild.translate.fault import Fault
 from guidebuild.translate.xliff.code_rules import CODES
-from guidebuild.translate.xliff.fault import Fault
 from guidebuild.translate.xliff.tree import Element
 
 

@@ -1,8 +1,8 @@
 """A whole XLIFF file: its tree if it keeps every rule, else all its faults in the order of the file."""
 
+from guidebuild.translate.fault import Fault
 from guidebuild.translate.xliff.code_rules import check_codes
 from guidebuild.translate.xliff.document_rules import check_document
-from guidebuild.translate.xliff.fault import Fault
 from guidebuild.translate.xliff.id_rules import check_ids
 from guidebuild.translate.xliff.order_rules import check_order
 from guidebuild.translate.xliff.reference_rules import check_references

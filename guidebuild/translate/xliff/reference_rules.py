@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from itertools import pairwise
 
-from guidebuild.translate.xliff.fault import Fault
+from guidebuild.translate.fault import Fault
 from guidebuild.translate.xliff.shapes import is_nmtoken
 from guidebuild.translate.xliff.tree import Element
 

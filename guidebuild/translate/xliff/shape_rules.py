@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 from functools import cache
 
-from guidebuild.translate.xliff.fault import Fault
+from guidebuild.translate.fault import Fault
 from guidebuild.translate.xliff.shapes import SHAPES, TYPES, Shape
 from guidebuild.translate.xliff.tree import XML, Element
 

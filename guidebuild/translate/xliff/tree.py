@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from xml.parsers import expat
 
-from guidebuild.translate.xliff.fault import Fault
+from guidebuild.translate.fault import Fault
 
 CORE = ("urn:oasis:names:tc:xliff:document:2.0", "urn:oasis:names:tc:xliff:document:2.2")
 XML = "http://www.w3.org/XML/1998/namespace"

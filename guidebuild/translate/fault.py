@@ -1,4 +1,4 @@
-"""What is wrong in an XLIFF file, by the standard's rule that it breaks."""
+"""What is wrong in a file that came from outside (XLIFF, PO): where, and which rule it breaks."""
 
 from dataclasses import dataclass
 
