@@ -15,36 +15,9 @@ from guidebuild.translate.cldr.plural import categories, plural
 babel = pytest.importorskip("babel")
 numbers = pytest.importorskip("babel.numbers")
 
-SAMPLES = [
-    Decimal(text)
-    for text in [
-        "0",
-        "1",
-        "2",
-        "3",
-        "4",
-        "5",
-        "7",
-        "10",
-        "11",
-        "12",
-        "14",
-        "19",
-        "20",
-        "21",
-        "22",
-        "25",
-        "100",
-        "101",
-        "102",
-        "111",
-        "1000",
-    ]
-]
-SAMPLES += [
-    Decimal(text)
-    for text in ["0.0", "0.5", "1.0", "1.3", "1.5", "2.0", "10.0", "1.30", "21.1", "1000000"]
-]
+WHOLE = (0, 1, 2, 3, 4, 5, 7, 10, 11, 12, 14, 19, 20, 21, 22, 25, 100, 101, 102, 111, 1000, 10**6)
+BROKEN = ("0.0", "0.5", "1.0", "1.3", "1.5", "2.0", "10.0", "1.30", "21.1")
+SAMPLES = [Decimal(value) for value in (*WHOLE, *BROKEN)]
 
 
 @pytest.mark.parametrize("language", languages())
