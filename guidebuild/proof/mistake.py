@@ -7,6 +7,7 @@ from guidebuild.device.acts import Verb
 from guidebuild.device.states import State
 from guidebuild.guide.blocks.act import Act
 from guidebuild.guide.blocks.check import Check
+from guidebuild.guide.stage import Stage
 from guidebuild.guide.step import Fork, Step
 from guidebuild.source.span import Span
 
@@ -52,6 +53,7 @@ class Unmet:
     `blames`: keys of what stands in the way (the screw that holds, the cover that hides, the plug that
     feeds). `found`: the states in which `thing` surely was. `doing` is a Move, or a Check for POWERED and
     CARRIED. `entered_from`: the check whose remedy or resumed walk showed it; None on the main way.
+    `after`: the remedy after whose end the rest was walked again, where only that walk shows it.
     """
 
     need: Need
@@ -63,6 +65,7 @@ class Unmet:
     step: Step
     span: Span = field(compare=False)
     entered_from: Check | None = None
+    after: Stage | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +86,8 @@ class Ending:
     """At the end of the guide `thing` surely is not as it must be.
 
     `last`: the Move that took it last (None where none did); `because` tells the ends apart: `state`,
-    `left-over` (the new unit brought its own, or its hole is gone), `packing`, `goal`, `lost` (on the old unit).
+    `ends` (what the guide says of the end), `left-over` (the new unit brought its own, or its hole is gone),
+    `packing`, `goal`, `lost` (on the old unit). `after` as in Unmet.
     """
 
     thing: str
@@ -93,3 +97,4 @@ class Ending:
     because: str
     last: Move | None
     entered_from: Check | None = None
+    after: Stage | None = None

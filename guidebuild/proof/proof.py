@@ -5,11 +5,11 @@ from dataclasses import dataclass
 
 from guidebuild.device.record import Device
 from guidebuild.device.states import State
+from guidebuild.guide.blocks.check import Check
 from guidebuild.guide.configurations import Configurations
 from guidebuild.guide.guide import Guide
-from guidebuild.guide.blocks.check import Check
 from guidebuild.guide.stage import Stage
-from guidebuild.guide.step import Step
+from guidebuild.guide.step import Method, Step
 from guidebuild.proof.mistake import Ending, Move, Parting, Unmet
 
 Value = State | Mapping[State, int]  # one set of states everywhere, or {set: configurations}
@@ -37,13 +37,17 @@ class Snapshot:
 
 @dataclass(frozen=True, slots=True)
 class Walked:
-    """One Move or Check as it was met on the main way (or first way into a remedy)."""
+    """One Move or Check as it was met on the main way (or first way into a remedy).
+
+    `method`: the one in which it is done; None where every way through the step meets it.
+    """
 
     doing: Move | Check
     step: Step
     stage: Stage
     where: int  # configurations in which it is done
     before: Snapshot
+    method: Method | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,132 @@
+"""What things are called in a message: by the author's names, in the bench's words.
+
+`screw plate-screws.near (M2x4 pan TX6)`, `the plug plate`, `seal cover-seal`. The words are English: messages
+to authors are.
+"""
+
+from collections.abc import Iterable, Sequence
+
+from guidebuild.device.acts import Verb
+from guidebuild.device.record import POWER, Device
+from guidebuild.device.states import Kind
+from guidebuild.device.things import Hole, Joint, Store, Thing
+
+MOST = 4  # more than so many things are counted, not listed
+
+_JOINTS = {"press": "press fit", "solder": "solder joint", "route": "cable guide"}
+_DONE = {
+    Verb.LOOSEN: "loosened",
+    Verb.START: "started",
+    Verb.TIGHTEN: "tightened",
+    Verb.RENEW: "renewed",
+    Verb.DISCONNECT: "disconnected",
+    Verb.RECONNECT: "reconnected",
+    Verb.LIFT: "lifted",
+    Verb.LOWER: "lowered",
+    Verb.OFFER: "offered",
+    Verb.EXCHANGE: "exchanged",
+    Verb.ADD: "added",
+    Verb.CLOSE: "closed",
+    Verb.SWITCH_OFF: "switched off",
+    Verb.SWITCH_ON: "switched on",
+}
+_RELEASED = {
+    "charge": "discharged",
+    "spring": "relaxed",
+    "pressure": "let off",
+    "fluid": "drained",
+    "heat": "left to cool",
+}
+_RESTORED = {"fluid": "filled", "calibration": "set"}
+
+
+def called(device: Device, key: str) -> str:
+    """One thing, as a message names it."""
+    thing = device.things[key]
+    match thing:
+        case Hole():
+            return f"screw {thing.id}{_designation(thing)}"
+        case Store() if key == POWER:
+            return "the power"
+        case _ if thing.name is not None:
+            return f"the {lowered(thing.name.text)}"
+        case _:
+            return f"{_sort(thing)} {thing.id}"
+
+
+def listed(words: Sequence[str]) -> str:
+    """`a`, `a and b`, `a, b and c`; from the fifth on they are counted."""
+    if len(words) > MOST:
+        return f"{', '.join(words[: MOST - 1])} and {len(words) - MOST + 1} more"
+    return " and ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))
+
+
+def all_called(device: Device, keys: Iterable[str]) -> str:
+    """Several things; screws of one group are named together, a whole group by its id alone."""
+    found: list[str] = []
+    holes: dict[str, list[Hole]] = {}
+    for key in dict.fromkeys(keys):
+        thing = device.things[key]
+        if isinstance(thing, Hole):
+            if thing.group not in holes:
+                found.append(thing.group)
+            holes.setdefault(thing.group, []).append(thing)
+        else:
+            found.append(called(device, key))
+    return listed([_holes(device, holes[word]) if word in holes else word for word in found])
+
+
+def subject(device: Device, keys: Iterable[str]) -> dict[str, str]:
+    """The words `thing` and `is` (or `are`) of a message about these things."""
+    keys = tuple(dict.fromkeys(keys))
+    thing = all_called(device, keys)
+    several = len(keys) > 1 or _plural(thing)
+    return {"thing": thing, "is": "are" if several else "is"}
+
+
+def done(verb: Verb, thing: Thing) -> str:
+    """What was done, as in `removed here`: `taken out` of a screw, `drained` of oil."""
+    if verb is Verb.REMOVE:
+        return "taken off" if thing.kind is Kind.PART else "taken out"
+    if verb is Verb.REFIT:
+        return "fitted" if thing.kind is Kind.PART else "put back"
+    if isinstance(thing, Store) and verb in (Verb.RELEASE, Verb.RESTORE):
+        words = _RELEASED if verb is Verb.RELEASE else _RESTORED
+        return words.get(thing.store, "emptied" if verb is Verb.RELEASE else "restored")
+    return _DONE.get(verb, "opened")
+
+
+def lowered(name: str) -> str:
+    """A name inside a sentence: `Plug plate` becomes `plug plate`, `USB board` stays."""
+    return name[:1].lower() + name[1:] if name[1:2].islower() or len(name) == 1 else name
+
+
+def _holes(device: Device, holes: Sequence[Hole]) -> str:
+    if len(holes) == 1:
+        return called(device, holes[0].key)
+    group = device.groups.get(holes[0].group)
+    if group is not None and len(holes) == len(group.holes):
+        same = {_designation(hole) for hole in holes}
+        return f"screws {group.id}{same.pop() if len(same) == 1 else ''}"
+    return f"screws {listed([hole.id for hole in holes])}"
+
+
+def _designation(hole: Hole) -> str:
+    """The screw's own words, where it is the same one in every configuration."""
+    words = {case.value.text for case in hole.screw}
+    return f" ({words.pop()})" if len(words) == 1 else ""
+
+
+def _sort(thing: Thing) -> str:
+    match thing:
+        case Joint(joint=kind):
+            return _JOINTS.get(kind, kind)
+        case Store(store=kind):
+            return kind
+        case _:
+            return {Kind.CONNECTOR: "plug", Kind.PART: "part"}.get(thing.kind, thing.kind.value)
+
+
+def _plural(name: str) -> bool:
+    last = name.partition(" (")[0].rpartition(" ")[2]
+    return name.startswith("the ") and last.endswith("s") and not last.endswith(("ss", "us", "is"))

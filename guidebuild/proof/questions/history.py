@@ -1,0 +1,77 @@
+"""What was done to a thing before a certain moment, so that a message can say `taken off here`."""
+
+from collections.abc import Iterable, Iterator
+
+from guidebuild.device.acts import TABLE
+from guidebuild.device.naming import called, done, subject
+from guidebuild.device.states import HOLDING, State
+from guidebuild.guide.blocks.check import Check
+from guidebuild.proof.mistake import Move
+from guidebuild.proof.proof import Proof, Walked
+from guidebuild.source.finding import Related
+from guidebuild.source.span import Span
+
+
+def walked(proof: Proof) -> Iterator[Walked]:
+    """Everything that is done or checked, in document order."""
+    for passage in proof.passages:
+        yield from passage.walked
+
+
+def leads_to(proof: Proof, move: Move) -> State:
+    """The state in which an act leaves its thing."""
+    change = TABLE.get((proof.device.things[move.thing].kind, move.verb))
+    return change.end if change else State(0)
+
+
+def last_move(
+    proof: Proof, key: str, states: State, before: Move | Check | None, where: int
+) -> Move | None:
+    """The last act before `before` that left `key` in one of `states`, in some configuration of `where`."""
+    last = None
+    for one in walked(proof):
+        if one.doing is before:
+            break
+        match one.doing:
+            case Move(thing=thing) as move if thing == key and one.where & where:
+                last = move if leads_to(proof, move) & states else None
+    return last
+
+
+def place(move: Move) -> Span:
+    """Where an act stands; of one that a step repeats, the word `same-as` that repeats it."""
+    repeats = move.step.same_as
+    inside = move.step.body
+    if repeats is None or (
+        move.span.source is inside.source and inside.start <= move.span.start < inside.end
+    ):
+        return move.span
+    return repeats.span
+
+
+def put_there(
+    proof: Proof, keys: Iterable[str], before: Move | Check | None, where: int
+) -> tuple[Related, ...]:
+    """For each thing that stands in the way: the act that brought it there, where there was one."""
+    return _places(proof, keys, HOLDING, before, where)
+
+
+def taken_away(
+    proof: Proof, keys: Iterable[str], before: Move | Check | None, where: int
+) -> tuple[Related, ...]:
+    """For each thing that is missing: the act that took it away, where there was one."""
+    return _places(proof, keys, State.OUT, before, where)
+
+
+def _places(
+    proof: Proof, keys: Iterable[str], states: State, before: Move | Check | None, where: int
+) -> tuple[Related, ...]:
+    found = [last_move(proof, key, states, before, where) for key in keys]
+    return tuple(dict.fromkeys(told(proof, move) for move in found if move is not None))
+
+
+def told(proof: Proof, move: Move) -> Related:
+    """An act as a place that matters: `the cover is fitted here`."""
+    thing = proof.device.things[move.thing]
+    words = f"{called(proof.device, move.thing)} {subject(proof.device, [move.thing])['is']}"
+    return Related(place(move), f"{words} {done(move.verb, thing)} here")

@@ -1,0 +1,127 @@
+"""What the walk found at one word of the author's, joined: four screws of one group are one mistake."""
+
+from collections.abc import Callable, Hashable, Iterable, Iterator
+from dataclasses import dataclass
+from typing import TypeVar
+
+from guidebuild.device.naming import all_called, subject
+from guidebuild.device.record import Device
+from guidebuild.guide.step import Step
+from guidebuild.proof.hit import Hit
+from guidebuild.proof.mistake import Ending, Move, Need, Unmet
+from guidebuild.proof.proof import Proof
+from guidebuild.proof.questions.history import place, told
+from guidebuild.source.finding import Related
+from guidebuild.source.span import Span
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True, slots=True)
+class Mistake:
+    """Unmet needs of one kind at one place. `where` and `blames` are those of all of them."""
+
+    first: Unmet
+    span: Span
+    things: tuple[str, ...]
+    blames: tuple[str, ...]
+    where: int
+
+    def words(self, device: Device) -> dict[str, str]:
+        """`thing`, `is` of what is worked on; `blame`, `blame_is` of what stands in the way."""
+        blame = subject(device, self.blames)
+        return {
+            **subject(device, self.things),
+            "blame": blame["thing"],
+            "blame_is": blame["is"],
+        }
+
+    def hit(self, proof: Proof, related: tuple[Related, ...] = (), **more: str) -> Hit:
+        """The place to speak of, with the words above and some more."""
+        among = shown(proof, self.first.step)
+        return Hit(self.span, self.words(proof.device) | more, related, self.where, among)
+
+
+@dataclass(frozen=True, slots=True)
+class Loose:
+    """Things that are not as they must be at the end and that one word took last."""
+
+    first: Ending
+    span: Span
+    things: tuple[str, ...]
+    where: int
+
+    def hit(self, proof: Proof, **more: str) -> Hit:
+        """The place to speak of, with the words `thing` and `is` and some more."""
+        among = shown(proof, self.first.last.step) if self.first.last else None
+        return Hit(self.span, subject(proof.device, self.things) | more, (), self.where, among)
+
+
+def unmet(proof: Proof, *needs: Need) -> Iterator[Mistake]:
+    """Every place where one of these needs surely fails; what only a walk after a remedy showed is not among them."""
+    mine = [one for one in proof.unmet if one.need in needs and one.after is None]
+    for group in _groups(mine, lambda one: (place_of(one), one.step.id, one.need)):
+        yield Mistake(
+            first=group[0],
+            span=place_of(group[0]),
+            things=tuple(dict.fromkeys(one.thing for one in group)),
+            blames=tuple(dict.fromkeys(key for one in group for key in one.blames)),
+            where=_union(one.where for one in group),
+        )
+
+
+def endings(proof: Proof, wanted: Callable[[Ending], bool]) -> Iterator[Loose]:
+    """Every place from which something is left wrong at the end, of those that `wanted` picks."""
+    mine = [one for one in proof.endings if one.after is None and wanted(one)]
+    for group in _groups(mine, lambda one: (ending_place(proof, one), one.found)):
+        yield Loose(
+            first=group[0],
+            span=ending_place(proof, group[0]),
+            things=tuple(dict.fromkeys(one.thing for one in group)),
+            where=_union(one.where for one in group),
+        )
+
+
+def place_of(unmet: Unmet) -> Span:
+    """The author's word at which a need fails."""
+    return place(unmet.doing) if isinstance(unmet.doing, Move) else unmet.span
+
+
+def ending_place(proof: Proof, ending: Ending) -> Span:
+    """The act that took it last; without one, what the guide says of the end, or the guide's goal."""
+    said = proof.guide.state_spans.get(proof.device.things[ending.thing].id)
+    if ending.because == "ends" and said is not None:
+        return said
+    if ending.last is not None and ending.because != "goal":
+        return place(ending.last)
+    return proof.guide.goal.span
+
+
+def shown(proof: Proof, step: Step) -> int | None:
+    """The configurations in which a step is shown; None where it was not walked."""
+    found = [one.shown for one in proof.passages if one.step is step]
+    return _union(found) if found else None
+
+
+def all_told(proof: Proof, moves: Iterable[Move]) -> tuple[Related, ...]:
+    """Several acts as places that matter, each once."""
+    return tuple(dict.fromkeys(told(proof, move) for move in moves))
+
+
+def named(proof: Proof, keys: Iterable[str]) -> str:
+    """Things of this proof's device by name."""
+    return all_called(proof.device, keys)
+
+
+def _groups(all_of: Iterable[T], key: Callable[[T], Hashable]) -> Iterator[list[T]]:
+    groups: dict[Hashable, list[T]] = {}
+    for one in all_of:
+        groups.setdefault(key(one), []).append(one)
+    yield from groups.values()
+
+
+def _union(bits: Iterable[int]) -> int:
+    total = 0
+    for one in bits:
+        total |= one
+    return total
