@@ -1,0 +1,147 @@
+"""SVG as strings: numbers, elements, and a whole drawing with its title and description."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from itertools import pairwise
+from xml.sax.saxutils import escape, quoteattr
+
+Point = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """A rectangle, y down, in the units of its drawing."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+
+    @property
+    def right(self) -> float:
+        """The greater x."""
+        return self.x + self.width
+
+    @property
+    def bottom(self) -> float:
+        """The greater y."""
+        return self.y + self.height
+
+    @property
+    def centre(self) -> Point:
+        """The middle."""
+        return self.x + self.width / 2, self.y + self.height / 2
+
+    def grown(self, by: float) -> "Box":
+        """The box with a border of this width round it."""
+        return Box(self.x - by, self.y - by, self.width + 2 * by, self.height + 2 * by)
+
+    def touches(self, other: "Box") -> bool:
+        """Whether the two share more than an edge."""
+        apart_x = self.right <= other.x or other.right <= self.x
+        return not (apart_x or self.bottom <= other.y or other.bottom <= self.y)
+
+    def holds(self, other: "Box") -> bool:
+        """Whether the other lies inside, edges included."""
+        inside_x = self.x <= other.x and other.right <= self.right
+        return inside_x and self.y <= other.y and other.bottom <= self.bottom
+
+    @staticmethod
+    def round_all(points: Iterable[Point]) -> "Box":
+        """The smallest box round these points (at least one)."""
+        xs, ys = zip(*points, strict=True)
+        return Box(min(xs), min(ys), max(xs) - min(xs), max(ys) - min(ys))
+
+
+def number(value: float) -> str:
+    """At most three decimals, no needless zero, never `-0`."""
+    text = f"{value:.3f}".rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
+
+
+def element(name: str, /, *children: str, **attributes: str | float | None) -> str:
+    """One element. `class_` is written `class`, other underscores are hyphens; None leaves one out."""
+    said = "".join(
+        f" {key.rstrip('_').replace('_', '-')}={quoteattr(_value(value))}"
+        for key, value in attributes.items()
+        if value is not None
+    )
+    inside = "".join(children)
+    return f"<{name}{said}>{inside}</{name}>" if inside else f"<{name}{said}/>"
+
+
+def _value(value: str | float) -> str:
+    return value if isinstance(value, str) else number(value)
+
+
+def path(class_: str, data: str) -> str:
+    """A path of a line class."""
+    return element("path", class_=class_, d=data)
+
+
+def line(class_: str, start: Point, end: Point) -> str:
+    """A straight line."""
+    return path(class_, f"M{_pair(start)}L{_pair(end)}")
+
+
+def circle(class_: str, centre: Point, radius: float) -> str:
+    """A circle."""
+    return element("circle", class_=class_, cx=centre[0], cy=centre[1], r=radius)
+
+
+def rect(class_: str, box: Box) -> str:
+    """A rectangle."""
+    return element("rect", class_=class_, x=box.x, y=box.y, width=box.width, height=box.height)
+
+
+def text(class_: str, at: Point, words: str, size: float, anchor: str = "middle") -> str:
+    """Words on the base line `at`; `size` is the height of the type in the drawing's units."""
+    return element(
+        "text",
+        escape(words),
+        class_=class_,
+        x=at[0],
+        y=at[1],
+        font_size=size,
+        text_anchor=anchor,
+    )
+
+
+def use(symbol: str, at: Point = (0, 0)) -> str:
+    """A symbol that stands once in the page (see `symbols`)."""
+    x, y = (value or None for value in at)
+    return element("use", href=f"#{symbol}", x=x, y=y)
+
+
+def drawing(
+    class_: str, box: Box, *children: str, title: str = "", description: str = "", mm: float = 0
+) -> str:
+    """A whole drawing. `mm` is the length of one unit where the drawing is true to size, else 0.
+
+    Without a title it is an ornament that screen readers pass over. Title and description are its first
+    children, from which browsers take name and description (SVG-AAM); so no ids are needed.
+    """
+    said = [element("title", escape(title))] if title else []
+    said += [element("desc", escape(description))] if description else []
+    return element(
+        "svg",
+        *said,
+        *children,
+        class_=class_,
+        width=f"{number(box.width * mm)}mm" if mm else None,
+        height=f"{number(box.height * mm)}mm" if mm else None,
+        viewBox=" ".join(map(number, (box.x, box.y, box.width, box.height))),
+        role="img" if title else None,
+        aria_hidden=None if title else "true",
+    )
+
+
+def polygon(points: Iterable[Point]) -> str:
+    """Closed path data in relative steps; each corner is rounded where it stands, so errors do not add up."""
+    corners = [(round(x, 3), round(y, 3)) for x, y in points]
+    steps = [f"{number(x - x0)},{number(y - y0)}" for (x0, y0), (x, y) in pairwise(corners)]
+    return f"M{_pair(corners[0])}l{' '.join(steps)}z"
+
+
+def _pair(point: Point) -> str:
+    return f"{number(point[0])},{number(point[1])}"
