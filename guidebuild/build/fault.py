@@ -1,0 +1,25 @@
+"""Our own mistakes, caught where they happen so that everything else is still checked."""
+
+import traceback
+from pathlib import PurePath
+
+from guidebuild.reports.parts.report import Fault
+
+PACKAGE = "guidebuild"
+
+
+def fault(error: BaseException, rule: str = "", path: str = "") -> Fault:
+    """What fell over, in one line, with the last place of ours that it went through."""
+    frames = traceback.extract_tb(error.__traceback__)
+    ours = [frame for frame in frames if PACKAGE in PurePath(frame.filename).parts]
+    at = f" ({_inside(ours[-1].filename)}, line {ours[-1].lineno})" if ours else ""
+    said = " ".join(str(error).split())[:200]
+    what = f"{type(error).__name__}{': ' + said if said else ''}{at}"
+    return Fault(rule, path, what, "".join(traceback.format_exception(error)))
+
+
+def _inside(filename: str) -> str:
+    """A file's way from the package on: no path of anybody's machine."""
+    parts = PurePath(filename).parts
+    last = len(parts) - 1 - parts[::-1].index(PACKAGE)
+    return "/".join(parts[last + 1 :])

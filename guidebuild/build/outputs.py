@@ -1,0 +1,40 @@
+"""Every output, found by its folder's (or file's) name: it makes files of proved guides."""
+
+import pkgutil
+from collections.abc import Callable, Iterator, Mapping
+from importlib import import_module
+from importlib.util import find_spec
+from pathlib import PurePosixPath
+from typing import Any
+
+ROOM = "guidebuild.outputs"
+Maker = Callable[[Any, Any, Any], Mapping[str, bytes]]
+
+
+def makers() -> Iterator[tuple[str, Maker]]:
+    """Each output's name and its `make_site`: in `<name>.py`, or in `<name>/site.py`."""
+    for module in sorted(pkgutil.iter_modules(import_module(ROOM).__path__)):
+        name = f"{ROOM}.{module.name}"
+        if module.ispkg and find_spec(f"{name}.site"):
+            name = f"{name}.site"
+        make = getattr(import_module(name), "make_site", None)
+        if make is not None:
+            yield module.name, make
+
+
+def merged(made: Iterator[tuple[str, Mapping[str, bytes]]]) -> dict[str, bytes]:
+    """All outputs' files in one site; two that write the same path are a mistake of ours."""
+    files: dict[str, bytes] = {}
+    for name, mapping in made:
+        for path, data in mapping.items():
+            if not safe(path):
+                raise ValueError(f"the output {name} would write {path!r}, outside of the site")
+            if files.setdefault(path, data) != data:
+                raise ValueError(f"the output {name} would write {path!r}, as another does")
+    return files
+
+
+def safe(path: str) -> bool:
+    """Whether a path stays in the folder that it is relative to."""
+    pure = PurePosixPath(path)
+    return bool(pure.parts) and not pure.is_absolute() and ".." not in pure.parts

@@ -1,0 +1,1 @@
+"""What reports are made of: the report as a value, a finding as a slip, words and wrapping."""

@@ -1,0 +1,40 @@
+"""Words set to a width in columns, where a wide character takes two and a combining one none."""
+
+import unicodedata
+
+
+def columns(text: str) -> int:
+    """Columns that a text takes on a terminal. Source: Unicode Standard Annex 11 (W and F take two)."""
+    return len(text) if text.isascii() else sum(map(_columns_of, text))
+
+
+def _columns_of(char: str) -> int:
+    if unicodedata.combining(char) or unicodedata.category(char) in ("Mn", "Me", "Cf"):
+        return 0
+    return 2 if unicodedata.east_asian_width(char) in "WF" else 1
+
+
+def wrap(text: str, width: int) -> list[str]:
+    """The text in lines of at most `width` columns; a word that is longer is cut, none is lost."""
+    lines, line = [], ""
+    pieces = (piece for word in text.split() for piece in _pieces(word, max(width, 2)))
+    for word in pieces:
+        if line and columns(line) + 1 + columns(word) > width:
+            lines.append(line)
+            line = word
+        else:
+            line = f"{line} {word}" if line else word
+    return [*lines, line] if line else lines
+
+
+def _pieces(word: str, width: int) -> list[str]:
+    """The word, cut where it is wider than a line (a script without spaces, a long path)."""
+    pieces, piece, used = [], "", 0
+    for char in word:
+        wide = _columns_of(char)
+        if used + wide > width:
+            pieces.append(piece)
+            piece, used = "", 0
+        piece += char
+        used += wide
+    return [*pieces, piece]
