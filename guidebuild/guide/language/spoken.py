@@ -1,0 +1,123 @@
+"""Every sentence of a guide that its author wrote, with its place and its sort."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum
+
+from guidebuild.guide.blocks.act import Act
+from guidebuild.guide.blocks.caution import Caution
+from guidebuild.guide.blocks.check import Check
+from guidebuild.guide.guide import Guide
+from guidebuild.guide.language.places import span_in
+from guidebuild.guide.language.sentences import sentences
+from guidebuild.guide.prose import Bullets, Paragraph, Prose, Quote
+from guidebuild.guide.step import Fork, Item, Step
+from guidebuild.source.said import Said
+from guidebuild.source.span import Span
+
+
+class Sort(Enum):
+    """Where a sentence stands, which decides what may be asked of it."""
+
+    STEP = "step"  # between the acts
+    INTRO = "intro"
+    CAUTION = "caution"
+    NOTE = "note"  # `note` and `if-stuck` of an act or check
+    CHECK = "check"  # what to expect
+
+
+@dataclass(frozen=True, slots=True)
+class Sentence:
+    """`text` without markup; `at` gives the author's characters behind a piece of it."""
+
+    text: str
+    sort: Sort
+    step: Step | None
+    source: Paragraph | Said
+    offset: int  # of the sentence in the text of `source`
+
+    def at(self, start: int = 0, end: int | None = None) -> Span:
+        """The place of `text[start:end]` in the author's file."""
+        last = len(self.text) if end is None else end
+        if isinstance(self.source, Paragraph):
+            return span_in(self.source, self.offset + start, self.offset + last)
+        return _in_said(self.source, self.offset + start, self.offset + last)
+
+
+def _in_said(said: Said, start: int, end: int) -> Span:
+    """A place in a YAML value: exact in a plain or plainly quoted one, else the whole value."""
+    written = said.span.text
+    quoted = written[:1] in ('"', "'") and written[1:-1] == said.text
+    if not quoted and written != said.text:
+        return said.span
+    first = said.span.start + quoted
+    return Span(said.span.source, first + start, first + end)
+
+
+def spoken(guide: Guide) -> Iterator[Sentence]:
+    """All sentences in document order."""
+    for block in guide.intro:
+        yield from _prose(block, Sort.INTRO, None)
+    for step in guide.steps:
+        for part in step.flow:
+            yield from _part(part, step)
+
+
+def paragraphs(guide: Guide) -> Iterator[Paragraph]:
+    """All paragraphs of prose in document order, those in lists too."""
+    blocks: list[Prose] = list(guide.intro)
+    for step in guide.steps:
+        for part in step.flow:
+            items = (
+                [item for way in part.methods for item in way.items]
+                if isinstance(part, Fork)
+                else [part]
+            )
+            blocks += [item for item in items if isinstance(item, Paragraph | Bullets | Quote)]
+    for block in blocks:
+        yield from _paragraphs(block)
+
+
+def _part(part: Item | Fork, step: Step) -> Iterator[Sentence]:
+    match part:
+        case Fork(methods=methods):
+            for method in methods:
+                for item in method.items:
+                    yield from _part(item, step)
+        case Paragraph() | Bullets() | Quote():
+            yield from _prose(part, Sort.STEP, step)
+        case Act(note=note, if_stuck=stuck):
+            yield from _said((note, stuck), Sort.NOTE, step)
+        case Check(expect=expect, note=note):
+            yield from _said((expect,), Sort.CHECK, step)
+            yield from _said((note,), Sort.NOTE, step)
+        case Caution(hazard=hazard, result=result, avoid=avoid):
+            yield from _said((hazard, result, *avoid), Sort.CAUTION, step)
+        case _:
+            pass
+
+
+def _prose(block: Prose, sort: Sort, step: Step | None) -> Iterator[Sentence]:
+    for paragraph in _paragraphs(block):
+        for start, end in sentences(paragraph.text):
+            yield Sentence(paragraph.text[start:end], sort, step, paragraph, start)
+
+
+def _paragraphs(block: Prose) -> Iterator[Paragraph]:
+    match block:
+        case Paragraph():
+            yield block
+        case Bullets(items=items):
+            for item in items:
+                for inner in item:
+                    yield from _paragraphs(inner)
+        case Quote(inside=inside):
+            for inner in inside:
+                yield from _paragraphs(inner)
+
+
+def _said(all_said: tuple[Said | None, ...], sort: Sort, step: Step) -> Iterator[Sentence]:
+    for said in all_said:
+        for start, end in sentences(said.text) if said else ():
+            assert said is not None
+            yield Sentence(said.text[start:end], sort, step, said, start)

@@ -1,0 +1,35 @@
+"""A paragraph has more than the eye finds again after a look at the device.
+
+Six sentences at most, and 150 words. What is longer is mostly several steps in one.
+
+Source: six sentences: rule 6.6 in public digests of simplified technical English (restated); 150 words:
+plainlanguage.gov, "Write short paragraphs".
+"""
+
+from collections.abc import Iterator
+
+from guidebuild.guide.language.lists import lists
+from guidebuild.guide.language.sentences import sentences
+from guidebuild.guide.language.spoken import paragraphs
+from guidebuild.guide.language.words import count_words
+from guidebuild.proof.hit import Hit, Rule
+from guidebuild.proof.proof import Proof
+from guidebuild.source.finding import Category
+
+RULE = Rule(category=Category.TEXT)
+
+MESSAGE = "this paragraph has {sentences} sentences and {words} words"
+
+HELP = "part it where the hands change what they do; at most 6 sentences and 150 words"
+
+SENTENCES, WORDS = 6, 150
+
+
+def check(proof: Proof) -> Iterator[Hit]:
+    if lists(proof.guide.language) is None:
+        return
+    for paragraph in paragraphs(proof.guide):
+        count = len(sentences(paragraph.text))
+        words = count_words(paragraph.text)
+        if count > SENTENCES or words > WORDS:
+            yield Hit(paragraph.span, {"sentences": count, "words": words})

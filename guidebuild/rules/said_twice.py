@@ -1,0 +1,106 @@
+"""A sentence says once more what an act of the same step says already.
+
+The tool says each act from the record, in every language, with the right number of screws. A sentence beside it that
+says the same is read twice, translated by hand, and stays wrong when the record changes.
+
+Only a sentence that adds nothing is meant: "Remove the cover." beside the act. What adds a way, a place or a sign
+("Lift the cover at its lower edge first") is what prose is for.
+
+Source: common practice, no source.
+"""
+
+import re
+from collections.abc import Iterator
+
+from guidebuild.device.record import POWER, Device
+from guidebuild.device.states import Kind
+from guidebuild.guide.blocks.act import Act
+from guidebuild.guide.blocks.part import PartAct
+from guidebuild.guide.language.commands import command
+from guidebuild.guide.language.lists import Lists, lists
+from guidebuild.guide.language.spoken import Sentence, Sort, spoken
+from guidebuild.guide.language.words import tokens
+from guidebuild.guide.step import Fork, Step
+from guidebuild.proof.hit import Hit, Rule
+from guidebuild.proof.proof import Proof
+from guidebuild.source.finding import Category, Related
+
+RULE = Rule(category=Category.TEXT)
+
+MESSAGE = "this sentence says what an act of the step says already"
+
+HELP = "take the sentence out, or say what the act can't: which way, where to hold, what one feels"
+
+_KINDS = {
+    Kind.FASTENER: {"screw", "screws", "fastener", "fasteners"},
+    Kind.CONNECTOR: {"plug", "plugs", "connector", "connectors", "cable", "cables"},
+    Kind.JOINT: {"clip", "clips", "joint", "joints", "seal", "adhesive", "hooks"},
+    Kind.PART: set(),
+    Kind.STORE: set(),
+    Kind.POWER: {"device", "power", "unit"},
+}
+_PHRASE = re.compile(r"[a-z]+")
+
+
+def check(proof: Proof) -> Iterator[Hit]:
+    words = lists(proof.guide.language)
+    for sentence in spoken(proof.guide) if words else ():
+        assert words is not None
+        if sentence.sort is Sort.STEP and sentence.step is not None:
+            act = _twin(sentence, sentence.step, proof.device, words)
+            if act is not None:
+                yield Hit(sentence.at(), related=(Related(act.span, "the act that says it"),))
+
+
+def _twin(sentence: Sentence, step: Step, device: Device, words: Lists) -> Act | None:
+    told = command(sentence.text, words)
+    if told is None or told.negative or told.start > 0:
+        return None  # behind a condition or an adverb it says more
+    said = [text.lower() for _, text, _, _ in tokens(sentence.text)]
+    for act in _acts(step):
+        verbs = _verbs(said, act, words)
+        if verbs and _only_names(said, verbs, act, device, words):
+            return act
+    return None
+
+
+def _acts(step: Step) -> Iterator[Act]:
+    for part in step.flow:
+        items = (
+            [item for way in part.methods for item in way.items]
+            if isinstance(part, Fork)
+            else [part]
+        )
+        yield from (item for item in items if isinstance(item, Act))
+
+
+def _verbs(said: list[str], act: Act, words: Lists) -> set[str]:
+    """The words of a phrase that says the act's verb: `take`, `off` for remove; empty where none is said."""
+    for phrase, acts in words.same.items():
+        parts = _PHRASE.findall(phrase)
+        if act.verb.value in acts and said[:1] == parts[:1] and set(parts) <= set(said):
+            return set(parts)
+    return set()
+
+
+def _only_names(said: list[str], verbs: set[str], act: Act, device: Device, words: Lists) -> bool:
+    """Whether what is left of the sentence is the target's name, or its kind, and small words."""
+    left = [
+        word
+        for word in said
+        if word not in verbs and word not in words.small and not word.isdigit()
+    ]
+    undone = act.undo + act.do_up if isinstance(act, PartAct) else ()
+    for target in (*act.targets, *undone):
+        if left and set(left) <= _names(target.text, device):
+            return True
+    return not left and "it" not in said and "them" not in said
+
+
+def _names(written: str, device: Device) -> set[str]:
+    names: set[str] = set()
+    for key in device.names.get(written, (POWER,) if written == POWER else ()):
+        thing = device.things[key]
+        names |= _KINDS[thing.kind]
+        names |= set(_PHRASE.findall(thing.name.text.lower())) if thing.name else set()
+    return names
