@@ -70,5 +70,6 @@ def _about(allow: Allow, needed: bool) -> Finding | None:
 
 def _finding(name: str, allow: Allow) -> Finding:
     rule = allow.rule.text
-    words = {"rule": rule, "nearest": rulebook.nearest(rule)}
+    near = rulebook.nearest(rule)
+    words = {"rule": rule, "do": f"write `{near}`" if near else "take it out"}
     return finding(rulebook.entry(name), Hit(allow.rule.span, words))

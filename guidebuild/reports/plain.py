@@ -34,7 +34,7 @@ def _sentences(slip: Slip, number: str, report: Report) -> Iterator[str]:
         yield f"Units: {words.sentence(units)}"
     for related in finding.related:
         span = related.span
-        yield f"See: {report.path(span.source.path)}, line {span.line}, {words.sentence(related.words)}"
+        yield f"See: {report.path(span.source.path)}, line {span.line}: {related.words}."
     if finding.help:
         yield f"Do: {words.sentence(finding.help)}"
 

@@ -13,6 +13,7 @@ from guidebuild.source.finding import Loudness, Related
 from guidebuild.source.span import Span
 
 LABEL = 9  # columns of the label column
+ASCII = {ord("·"): "-", ord("…"): "~"}
 LOUD = {Loudness.ERROR: Paint.RED, Loudness.WARNING: Paint.YELLOW, Loudness.NOTE: Paint.BLUE}
 
 
@@ -34,13 +35,22 @@ def render(report: Report, look: Look) -> str:
 def _card(slip: Slip, number: str, report: Report, look: Look) -> list[str]:
     """The lines of one slip."""
     finding = slip.finding
-    lines = [_tear(slip, number, look), *_lines("At", words.where(slip, report), look)]
+    lines = [_tear(slip, number, look), *_at(slip, report, look)]
     lines += _quoted("Says", finding.span, look)
     lines += _lines("Wrong", words.sentence(finding.message), look)
     lines += _lines("Units", words.sentence(words.units(finding.told)), look)
     for related in finding.related:
         lines += _related(related, finding.span, report, look)
     return lines + _lines("Do", words.sentence(finding.help), look, box=True)
+
+
+def _at(slip: Slip, report: Report, look: Look) -> list[str]:
+    """Step and file on one line, or on a line each where they do not fit."""
+    whole = words.where(slip, report)
+    if not slip.step_title or columns(whole) <= look.width - LABEL:
+        return _lines("At", whole, look)
+    step = f'step "{slip.step_title}"'
+    return [*_lines("At", step, look), *_lines("", words.places(slip, report), look)]
 
 
 def _tear(slip: Slip, number: str, look: Look) -> str:
@@ -55,7 +65,7 @@ def _tear(slip: Slip, number: str, look: Look) -> str:
 
 def _lines(label: str, text: str, look: Look, box: bool = False) -> list[str]:
     """A labelled entry with its further lines below the first; nothing where there is no text."""
-    head = f"{look.pick('☐', '[]') if box else ''}".ljust(2) + label
+    head = f"{look.pick('☐', '*') if box else ''}".ljust(2) + label
     lead = look.paint(head, Paint.DIM) + " " * (LABEL - columns(head))
     lines = wrap(visible(text), look.width - LABEL)
     return [(lead if at == 0 else " " * LABEL) + line for at, line in enumerate(lines)]
@@ -63,7 +73,7 @@ def _lines(label: str, text: str, look: Look, box: bool = False) -> list[str]:
 
 def _quoted(label: str, span: Span, look: Look) -> list[str]:
     """The author's line, the span between marks."""
-    left, right = look.pick("⟦", "[["), look.pick("⟧", "]]")
+    left, right = look.pick("⟦", ">>"), look.pick("⟧", "<<")
     room = look.width - LABEL - columns(left + right)
     before, inside, after = window(span, room)
     if not (before + inside + after):

@@ -15,10 +15,12 @@ def _columns_of(char: str) -> int:
 
 
 def wrap(text: str, width: int) -> list[str]:
-    """The text in lines of at most `width` columns; a word that is longer is cut, none is lost."""
+    """The text in lines of at most `width` columns, nothing lost.
+
+    A word that is longer is cut, but for one in plain ASCII: a path or an id is copied from here.
+    """
     lines, line = [], ""
-    pieces = (piece for word in text.split() for piece in _pieces(word, max(width, 2)))
-    for word in pieces:
+    for word in (piece for whole in text.split() for piece in _pieces(whole, max(width, 2))):
         if line and columns(line) + 1 + columns(word) > width:
             lines.append(line)
             line = word
@@ -28,7 +30,9 @@ def wrap(text: str, width: int) -> list[str]:
 
 
 def _pieces(word: str, width: int) -> list[str]:
-    """The word, cut where it is wider than a line (a script without spaces, a long path)."""
+    """The word, cut where it is wider than a line (a script that sets no spaces)."""
+    if word.isascii() or columns(word) <= width:
+        return [word]
     pieces, piece, used = [], "", 0
     for char in word:
         wide = _columns_of(char)
