@@ -25,11 +25,9 @@ def render(report: Report, look: Look) -> str:
         for number, slip in enumerate(report.slips, start=1)
     ]
     faults = [_lines("Ours", words.fault(fault), look) for fault in report.faults]
-    closing = wrap(words.summary(report), look.width)
-    return (
-        "\n".join([*cards, *("\n".join(lines) + "\n" for lines in faults), "\n".join(closing)])
-        + "\n"
-    )
+    closing = "\n".join(wrap(words.summary(report), look.width))
+    text = "\n".join([*cards, *("\n".join(lines) + "\n" for lines in faults), closing]) + "\n"
+    return text if look.unicode else text.translate(ASCII)
 
 
 def _card(slip: Slip, number: str, report: Report, look: Look) -> list[str]:

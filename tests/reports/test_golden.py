@@ -9,7 +9,7 @@ from tests.reports.golden import FOLDER, cases, rendered
 
 
 @pytest.mark.parametrize(
-    ("file", "name", "report", "look"), cases(), ids=lambda each: str(each)[:24]
+    ("file", "name", "report", "look"), list(cases()), ids=lambda each: str(each)[:24]
 )
 def test_the_report_is_the_one_on_file(file: str, name: str, report: Report, look: Look) -> None:
     assert rendered(name, report, look) == (FOLDER / file).read_text(encoding="utf-8")
