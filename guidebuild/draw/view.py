@@ -1,0 +1,217 @@
+"""A view of a device, read once: shapes in mm, in layers that bear the record's ids.
+
+An author's file is cleaned (see `clean`), its transforms are worked out, and what has no id of the record
+belongs to the group around it. A view may also be outlines in the record (SVG path data in mm).
+"""
+
+from collections.abc import Collection, Iterator
+from dataclasses import dataclass, replace
+from xml.etree.ElementTree import Element
+
+from guidebuild.device.record import Device, View
+from guidebuild.draw.clean import SHAPES, clean_svg
+from guidebuild.draw.curve import PLAIN, Matrix, bounds, matrix, moved, numbers, times
+from guidebuild.draw.shapes import classes_of, data_of, own_classes
+from guidebuild.draw.svg import Box, Point, element, path, text
+
+_DEEP = 40  # groups inside groups; a deeper file is cut off there
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """One line or face. `outer`: on the outline of its thing, not inside another of its shapes."""
+
+    css: str
+    data: str
+    box: Box
+    outer: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """Lettering on the device itself (`F6` on a label)."""
+
+    css: str
+    at: Point
+    words: str
+    size: float
+
+
+@dataclass(frozen=True, slots=True)
+class Layer:
+    """Neighbouring shapes of one thing in painting order; `id` is None for what is no thing of the record."""
+
+    id: str | None
+    shapes: tuple[Shape, ...]
+    words: tuple[Words, ...] = ()
+
+    @property
+    def outline(self) -> tuple[Shape, ...]:
+        """Its outer shapes."""
+        return tuple(shape for shape in self.shapes if shape.outer)
+
+    @property
+    def box(self) -> Box | None:
+        """Round its shapes, None where it has none."""
+        corners = [shape.box for shape in self.shapes]
+        return _round(corners) if corners else None
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """A view ready to be drawn. `name` is unique on a page; `size` in mm; `box` is round all shapes."""
+
+    name: str
+    size: tuple[float, float]
+    box: Box
+    layers: tuple[Layer, ...]
+
+    def box_of(self, id: str) -> Box | None:
+        """The box round all layers of a thing, None where the view does not show it."""
+        boxes = [layer.box for layer in self.layers if layer.id == id and layer.box]
+        return _round([box for box in boxes if box]) if boxes else None
+
+
+def read_view(device: Device, view: View, svg: str | None) -> Drawn:
+    """The view as shapes in mm. `svg` is its file's text; None where the record's outlines are the view."""
+    width, height = float(view.size[0]), float(view.size[1])
+    if svg is None:
+        found = _outlined(device, view)
+    else:
+        root = clean_svg(svg)
+        found = _merged(_walk(root, _to_mm(root, width, height), None, "", device.names, 0))
+    layers = tuple(_with_outlines(layer) for layer in found)
+    boxes = [layer.box for layer in layers if layer.box] or [Box(0, 0, width, height)]
+    return Drawn(f"{device.id}-{view.id}", (width, height), _round(boxes), layers)
+
+
+def _to_mm(root: Element, width: float, height: float) -> Matrix:
+    """From the file's units to mm: its `viewBox` (or size) is the view's size."""
+    given = numbers(root.get("viewBox"))
+    if len(given) != 4 or given[2] <= 0 or given[3] <= 0:
+        sizes = numbers(root.get("width"))[:1] + numbers(root.get("height"))[:1]
+        given = [0, 0, *sizes] if len(sizes) == 2 and min(sizes) > 0 else [0, 0, width, height]
+    x, y, wide, high = given
+    return (width / wide, 0, 0, height / high, -x * width / wide, -y * height / high)
+
+
+def _walk(
+    node: Element, at: Matrix, id: str | None, css: str, known: Collection[str], depth: int
+) -> Iterator[Layer]:
+    """Each shape as a layer of its own, under the nearest group that the record knows."""
+    at = times(at, matrix(node.get("transform"))) if node.tag != "svg" or depth else at
+    if node.get("id") in known:
+        id = node.get("id")
+    if node.tag in SHAPES:
+        yield from _shape(node, at, id, css)
+    elif depth < _DEEP:
+        own = own_classes(node.get("class")) or css
+        for child in node:
+            yield from _walk(child, at, id, own, known, depth + 1)
+
+
+def _shape(node: Element, at: Matrix, id: str | None, css: str) -> Iterator[Layer]:
+    classes = classes_of(str(node.tag), node.attrib, css)
+    if node.tag == "text":
+        yield from _words(node, at, id, classes)
+        return
+    data = moved(data_of(str(node.tag), node.attrib), at)
+    box = bounds(data) if data else None
+    if box is not None:
+        yield Layer(id, (Shape(classes, data, box),))
+
+
+def _words(node: Element, at: Matrix, id: str | None, css: str) -> Iterator[Layer]:
+    x, y = (numbers(node.get("x")) or [0.0])[0], (numbers(node.get("y")) or [0.0])[0]
+    a, b, c, d, e, f = at
+    said = " ".join("".join(node.itertext()).split())
+    size = (numbers(node.get("font-size")) or [5.0])[0] * abs(d)
+    if said:
+        yield Layer(id, (), (Words(css, (a * x + c * y + e, b * x + d * y + f), said, size),))
+
+
+def _merged(layers: Iterator[Layer]) -> list[Layer]:
+    """Neighbours of one id become one layer."""
+    found: list[Layer] = []
+    for layer in layers:
+        if found and found[-1].id == layer.id:
+            last = found.pop()
+            layer = Layer(layer.id, last.shapes + layer.shapes, last.words + layer.words)
+        found.append(layer)
+    return found
+
+
+def _outlined(device: Device, view: View) -> list[Layer]:
+    """The record's outlines, the largest at the back: the base in wide line with a wall, the rest in mid."""
+    found = []
+    for id, given in view.outline.items():
+        data = moved(given, PLAIN)
+        box = bounds(data) if data else None
+        if box is None or id not in device.names:
+            continue
+        base = device.base in device.names[id]
+        shapes = [Shape("wide solid" if base else "mid solid", data, box)]
+        if base:
+            shapes.append(_wall(data, box))
+        found.append((base, box.width * box.height, Layer(id, tuple(shapes))))
+    found.sort(key=lambda one: (not one[0], -one[1]))
+    return [layer for _, _, layer in found]
+
+
+def _wall(data: str, box: Box) -> Shape:
+    """The inner edge of a housing, so that a bare outline reads as a body."""
+    thick = min(2.0, 0.05 * min(box.width, box.height))
+    across, down = 1 - 2 * thick / box.width, 1 - 2 * thick / box.height
+    x, y = box.centre
+    inner = moved(data, (across, 0, 0, down, x * (1 - across), y * (1 - down)))
+    return Shape("thin", inner, box.grown(-thick))
+
+
+def _with_outlines(layer: Layer) -> Layer:
+    """Marks the shapes that lie inside no other one of the layer: its outline.
+
+    What is no thing of the record is never restyled, so its painting order is left alone.
+    """
+    if layer.id is None:
+        return layer
+    edges = [s for s in layer.shapes if {"wide", "mid", "tube"} & set(s.css.split())]
+    outer = {
+        id(shape)
+        for shape in edges
+        if not any(o is not shape and _swallows(o.box, shape.box) for o in edges)
+    }
+    shapes = tuple(replace(s, outer=id(s) in outer) for s in layer.shapes)
+    return Layer(layer.id, shapes, layer.words)
+
+
+def _swallows(outside: Box, inside: Box) -> bool:
+    return outside.holds(inside) and (
+        outside.width * outside.height > inside.width * inside.height * 1.02
+    )
+
+
+def _round(boxes: list[Box]) -> Box:
+    left, top = min(box.x for box in boxes), min(box.y for box in boxes)
+    right, bottom = max(box.right for box in boxes), max(box.bottom for box in boxes)
+    return Box(left, top, right - left, bottom - top)
+
+
+def view_symbols(drawn: Drawn) -> str:
+    """Every layer as fitted, once in each page that shows the view: `#v-<name>-<n>`.
+
+    `#v-<name>-<n>-in` is what lies inside its outline.
+    """
+    return "".join(_symbol(drawn, n, layer) for n, layer in enumerate(drawn.layers))
+
+
+def layer_id(drawn: Drawn, n: int, inner: bool = False) -> str:
+    """Id of a layer's symbol."""
+    return f"v-{drawn.name}-{n}{'-in' if inner else ''}"
+
+
+def _symbol(drawn: Drawn, n: int, layer: Layer) -> str:
+    outside = "".join(path(shape.css, shape.data) for shape in layer.outline)
+    within = "".join(path(shape.css, shape.data) for shape in layer.shapes if not shape.outer)
+    within += "".join(text(one.css, one.at, one.words, one.size) for one in layer.words)
+    inner = element("g", within, id=layer_id(drawn, n, True))
+    return element("g", outside, inner, id=layer_id(drawn, n))
