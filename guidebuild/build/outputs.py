@@ -1,7 +1,7 @@
 """Every output, found by its folder's (or file's) name: it makes files of proved guides."""
 
 import pkgutil
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from importlib import import_module
 from importlib.util import find_spec
 from pathlib import PurePosixPath
@@ -22,7 +22,7 @@ def makers() -> Iterator[tuple[str, Maker]]:
             yield module.name, make
 
 
-def merged(made: Iterator[tuple[str, Mapping[str, bytes]]]) -> dict[str, bytes]:
+def merged(made: Iterable[tuple[str, Mapping[str, bytes]]]) -> dict[str, bytes]:
     """All outputs' files in one site; two that write the same path are a mistake of ours."""
     files: dict[str, bytes] = {}
     for name, mapping in made:

@@ -28,6 +28,16 @@ def asked(path: str | None) -> "Asked":
     return find(Path(path if path is not None else USUAL if os.path.isdir(USUAL) else os.curdir))
 
 
+def whole(path: str | None) -> "Asked":
+    """The content folder, for a command that works on all of it."""
+    from guidebuild.build.trouble import Trouble
+
+    found = asked(path)
+    if found.within:
+        raise Trouble(f"{path} is a part of the content folder {found.root}; name the whole of it.")
+    return found
+
+
 def prefix(root: Path) -> str:
     """The way to the content folder with `/`, empty where one stands in it."""
     try:

@@ -59,8 +59,9 @@ def fault(found: Fault) -> str:
     """Our own mistake, told to somebody who can't mend it but can pass it on."""
     doing = f"The rule {found.rule} fell over" if found.rule else "guidebuild fell over"
     at = f" at {found.path}" if found.path else ""
+    rest = " All other rules were run." if found.rule else ""
+    file = ", with that file," if found.path else ""
     return (
-        f"{doing}{at}: {found.what}. This is our mistake, not yours; everything else was checked. "
-        "Please pass this line on, with that file, to whoever gave you guidebuild; "
-        "`--trace` tells more."
+        f"{doing}{at}: {found.what}. This is our mistake, not yours.{rest} "
+        f"Please pass this line on{file} to whoever gave you guidebuild; `--trace` tells more."
     )

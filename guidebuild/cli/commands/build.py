@@ -1,0 +1,39 @@
+"""Check, then write the whole as a site that opens from a folder or a stick, without a network.
+
+PATH is a content folder; where none is given, the folder `content`, or else the one that you are in.
+The site is written beside its place and swapped in when it is whole. Files in that place which guidebuild did not
+write stay there. Findings do not stop a build, but the exit code tells of them.
+"""
+
+import sys
+from argparse import ArgumentParser, Namespace
+
+from guidebuild.cli import asking, codes, reporting
+
+
+def arguments(parser: ArgumentParser) -> None:
+    """What `build` takes."""
+    asking.arguments(parser)
+    parser.add_argument("--out", metavar="FOLDER", default="site", help="where to (usual: site)")
+    reporting.arguments(parser)
+
+
+def run(args: Namespace) -> int:
+    """Build, write the reports, and say where to begin."""
+    from pathlib import Path
+
+    from guidebuild.build.make import make
+    from guidebuild.cli.progress import Bar
+
+    reports = reporting.wanted(args.report)
+    content = asking.whole(args.path)
+    bar = Bar("Building")
+    try:
+        made = make(content.root, Path(args.out), bar)
+    finally:
+        bar.close()
+    report = made.report(asking.prefix(content.root))
+    reporting.write(reports, report)
+    if made.written:
+        print(f"Written: {made.written} files. Open {args.out}/START.html.", file=sys.stderr)
+    return codes.of(report, args.trace)
