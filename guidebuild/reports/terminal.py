@@ -52,13 +52,16 @@ def _at(slip: Slip, report: Report, look: Look) -> list[str]:
 
 
 def _tear(slip: Slip, number: str, look: Look) -> str:
-    """The line at which a slip is torn off."""
+    """The line at which a slip is torn off; a rule's name that does not fit goes on a line of its own."""
+    loud, rule = slip.loudness, slip.finding.rule
+    texts = [number, loud.value, rule]
+    fits = sum(columns(text) + 4 for text in texts) + 2 <= look.width
     dash = look.pick("┄", "-")
-    loud = slip.loudness
-    texts = [number, loud.value, slip.finding.rule]
-    rest = look.width - sum(columns(text) + 4 for text in texts)
-    painted = [number, look.paint(loud.value, LOUD[loud]), slip.finding.rule]
-    return "".join(f"{dash * 2} {text} " for text in painted) + dash * max(rest, 2)
+    line, used = "", 0
+    for text in texts if fits else texts[:2]:
+        line += f"{dash * 2} {look.paint(text, LOUD[loud]) if text == loud.value else text} "
+        used += columns(text) + 4
+    return line + dash * max(look.width - used, 2) + ("" if fits else f"\n  {rule}")
 
 
 def _lines(label: str, text: str, look: Look, box: bool = False) -> list[str]:
