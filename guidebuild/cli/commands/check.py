@@ -22,12 +22,13 @@ def arguments(parser: ArgumentParser) -> None:
 
 def run(args: Namespace) -> int:
     """Check, write the reports, and say by the exit code what came of it."""
+    reports = reporting.wanted(args.report)
+    content = asking.asked(args.path)
+    # Only now what is slow to load: wrong use is told at once.
     from guidebuild.build.check import check
     from guidebuild.build.since import since
     from guidebuild.cli.progress import Bar
 
-    reports = reporting.wanted(args.report)
-    content = asking.asked(args.path)
     earlier = since(args.since) if args.since else None
     bar = Bar("Checking")
     try:
