@@ -77,11 +77,15 @@ def all_called(device: Device, keys: Iterable[str]) -> str:
 
 
 def subject(device: Device, keys: Iterable[str]) -> dict[str, str]:
-    """The words `thing` and `is` (or `are`) of a message about these things."""
+    """The words `thing`, `is` (or `are`) and `it` (or `them`) of a message about these things."""
     keys = tuple(dict.fromkeys(keys))
     thing = all_called(device, keys)
     several = len(keys) > 1 or _plural(thing)
-    return {"thing": thing, "is": "are" if several else "is"}
+    return {
+        "thing": thing,
+        "is": "are" if several else "is",
+        "it": "them" if several else "it",
+    }
 
 
 def done(verb: Verb, thing: Thing) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 
 from guidebuild.device.acts import TABLE
 from guidebuild.device.naming import called, done, subject
-from guidebuild.device.states import HOLDING, State
+from guidebuild.device.states import ANY, HOLDING, State
 from guidebuild.guide.blocks.check import Check
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof, Walked
@@ -61,6 +61,13 @@ def taken_away(
 ) -> tuple[Related, ...]:
     """For each thing that is missing: the act that took it away, where there was one."""
     return _places(proof, keys, State.OUT, before, where)
+
+
+def last_done(
+    proof: Proof, keys: Iterable[str], before: Move | Check | None, where: int
+) -> tuple[Related, ...]:
+    """For each thing: the act that was done to it last, whatever it was."""
+    return _places(proof, keys, ANY, before, where)
 
 
 def _places(

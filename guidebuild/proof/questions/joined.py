@@ -6,15 +6,19 @@ from typing import TypeVar
 
 from guidebuild.device.naming import all_called, subject
 from guidebuild.device.record import Device
+from guidebuild.device.states import HOLDING, State, word_for
+from guidebuild.device.things import Thing
 from guidebuild.guide.step import Step
 from guidebuild.proof.hit import Hit
 from guidebuild.proof.mistake import Ending, Move, Need, Unmet
 from guidebuild.proof.proof import Proof
-from guidebuild.proof.questions.history import place, told
+from guidebuild.proof.questions.history import place
 from guidebuild.source.finding import Related
 from guidebuild.source.span import Span
 
 T = TypeVar("T")
+
+STAY_OPEN = frozenset({"solder", "tape", "bead"})  # joints that no part closes by going on
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +30,12 @@ class Mistake:
     things: tuple[str, ...]
     blames: tuple[str, ...]
     where: int
+
+    @property
+    def move(self) -> Move:
+        """The act; only of needs that acts have (AssertionError for a check: our own mistake)."""
+        assert isinstance(self.first.doing, Move)
+        return self.first.doing
 
     def words(self, device: Device) -> dict[str, str]:
         """`thing`, `is` of what is worked on; `blame`, `blame_is` of what stands in the way."""
@@ -52,9 +62,14 @@ class Loose:
     where: int
 
     def hit(self, proof: Proof, **more: str) -> Hit:
-        """The place to speak of, with the words `thing` and `is` and some more."""
+        """The place to speak of, with the words `thing`, `is`, `state`, `wanted` and some more."""
+        kind = proof.device.things[self.first.thing].kind
+        words = subject(proof.device, self.things) | {
+            "state": word_for(kind, self.first.found),
+            "wanted": word_for(kind, self.first.wanted),
+        }
         among = shown(proof, self.first.last.step) if self.first.last else None
-        return Hit(self.span, subject(proof.device, self.things) | more, (), self.where, among)
+        return Hit(self.span, words | more, (), self.where, among)
 
 
 def unmet(proof: Proof, *needs: Need) -> Iterator[Mistake]:
@@ -70,9 +85,13 @@ def unmet(proof: Proof, *needs: Need) -> Iterator[Mistake]:
         )
 
 
-def endings(proof: Proof, wanted: Callable[[Ending], bool]) -> Iterator[Loose]:
-    """Every place from which something is left wrong at the end, of those that `wanted` picks."""
-    mine = [one for one in proof.endings if one.after is None and wanted(one)]
+def endings(proof: Proof, pick: Callable[[Ending, Thing], bool]) -> Iterator[Loose]:
+    """Every place from which something is left wrong at the end, of those that `pick` takes."""
+    mine = [
+        one
+        for one in proof.endings
+        if one.after is None and pick(one, proof.device.things[one.thing])
+    ]
     for group in _groups(mine, lambda one: (ending_place(proof, one), one.found)):
         yield Loose(
             first=group[0],
@@ -80,6 +99,15 @@ def endings(proof: Proof, wanted: Callable[[Ending], bool]) -> Iterator[Loose]:
             things=tuple(dict.fromkeys(one.thing for one in group)),
             where=_union(one.where for one in group),
         )
+
+
+def falls_short(ending: Ending) -> bool:
+    """Whether something that must be in at the end is loose, out or worn, and is still here."""
+    return (
+        ending.because in ("state", "ends")
+        and bool(ending.wanted & HOLDING)
+        and not ending.found & ~(State.HALF | State.OUT | State.WORN)
+    )
 
 
 def place_of(unmet: Unmet) -> Span:
@@ -101,11 +129,6 @@ def shown(proof: Proof, step: Step) -> int | None:
     """The configurations in which a step is shown; None where it was not walked."""
     found = [one.shown for one in proof.passages if one.step is step]
     return _union(found) if found else None
-
-
-def all_told(proof: Proof, moves: Iterable[Move]) -> tuple[Related, ...]:
-    """Several acts as places that matter, each once."""
-    return tuple(dict.fromkeys(told(proof, move) for move in moves))
 
 
 def named(proof: Proof, keys: Iterable[str]) -> str:

@@ -1,0 +1,32 @@
+"""How the device stands at a moment: live, open."""
+
+from guidebuild.device.record import POWER
+from guidebuild.device.states import State
+from guidebuild.device.things import Link, Store
+from guidebuild.proof.proof import Proof, Snapshot
+
+
+def live(proof: Proof, snapshot: Snapshot, where: int) -> int:
+    """The configurations of `where` in which power is surely on; none in a device that nothing feeds."""
+    if not any(plug.source for plug in proof.device.connectors):
+        return 0
+    return where & snapshot.surely(POWER, State.IN)
+
+
+def opened(proof: Proof, snapshot: Snapshot, where: int) -> int:
+    """The configurations of `where` in which a part that was fitted at the start is surely off or lifted."""
+    found = 0
+    for part in proof.device.parts:
+        began = proof.start.surely(part.key, State.IN)
+        found |= began & snapshot.surely(part.key, State.OUT | State.HALF)
+    return found & where
+
+
+def guarded(proof: Proof, key: str) -> bool:
+    """Whether something of the device (a mains plug, a fill) may only be closed while this is in."""
+    return any(
+        key in proof.device.names.get(said.text, ())
+        for thing in proof.device.things.values()
+        if isinstance(thing, Link | Store)
+        for said in thing.guards
+    )

@@ -1,0 +1,37 @@
+"""An act names something that this unit does not have, or that is not here yet.
+
+The reader looks for a bracket that only revision B has, or for a part that is still on the old unit
+or comes with a kit that was not opened. A group of screws means those that exist; a single one must
+be there.
+
+Source: common practice, no source.
+"""
+
+from collections.abc import Iterator
+
+from guidebuild.device.states import State
+from guidebuild.proof.hit import Hit, Rule
+from guidebuild.proof.mistake import Need
+from guidebuild.proof.proof import Proof
+from guidebuild.proof.questions.joined import Mistake, unmet
+from guidebuild.source.finding import Category
+
+RULE = Rule(category=Category.CORRECTNESS)
+
+MESSAGE = "{thing} {is} {why}"
+
+HELP = "give the act the `when:` under which {thing} exists, or bring it first"
+
+
+def check(proof: Proof) -> Iterator[Hit]:
+    for mistake in unmet(proof, Need.HERE):
+        yield mistake.hit(proof, why=_why(proof, mistake))
+
+
+def _why(proof: Proof, mistake: Mistake) -> str:
+    thing = proof.device.things[mistake.first.thing]
+    if not proof.configurations.bits(thing.when) & mistake.where:
+        return "not in this unit"
+    if mistake.first.found == State.LEFT:
+        return "still on the old unit"
+    return "not here yet: nothing has brought it"

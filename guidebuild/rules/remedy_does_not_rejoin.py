@@ -1,0 +1,50 @@
+"""After a remedy the procedure does not go on from where the remedy leads.
+
+A remedy that takes the cover off and does not put it back sends the reader to a step that begins
+with the cover on. From there each act is wrong, and it is the reader who must find out why, with a
+device that already failed once.
+
+Source: common practice, no source.
+"""
+
+from collections.abc import Iterator
+from functools import reduce
+from operator import or_
+
+from guidebuild.device.naming import subject
+from guidebuild.device.states import word_for
+from guidebuild.proof.hit import Hit, Rule
+from guidebuild.proof.mistake import Ending, Unmet
+from guidebuild.proof.proof import Proof
+from guidebuild.proof.questions.joined import place_of
+from guidebuild.source.finding import Category, Related
+
+RULE = Rule(category=Category.CORRECTNESS)
+
+MESSAGE = "after this remedy {thing} {is} {state}, and the procedure can't go on from it"
+
+HELP = "end the remedy in the state in which its `resume` step begins, or resume at an earlier step"
+
+
+def check(proof: Proof) -> Iterator[Hit]:
+    wrong: dict[int, list[Unmet | Ending]] = {}
+    every: tuple[Unmet | Ending, ...] = (*proof.unmet, *proof.endings)
+    for one in every:
+        if one.after is not None:
+            wrong.setdefault(id(one.after), []).append(one)
+    for group in wrong.values():
+        yield _hit(proof, group)
+
+
+def _hit(proof: Proof, group: list[Unmet | Ending]) -> Hit:
+    first, stage = group[0], group[0].after
+    assert stage is not None and stage.remedy is not None
+    alike = [one.thing for one in group if one.found == first.found]
+    state = word_for(proof.device.things[first.thing].kind, first.found)
+    words = subject(proof.device, alike) | {"state": state or "not as it must be"}
+    related = tuple(
+        Related(place_of(one), "this can't be done then") for one in group if isinstance(one, Unmet)
+    )
+    where = reduce(or_, (one.where for one in group))
+    span = stage.remedy.resume.span if stage.remedy.resume else stage.remedy.span
+    return Hit(span, words, tuple(dict.fromkeys(related))[:3], where)

@@ -1,0 +1,49 @@
+"""The guide sends the reader away while the device is open and switched on.
+
+"Stop here and ask" means that the device stays on the bench, for an hour or overnight, live and
+without its cover, and the next person does not know.
+
+Source: common practice, no source.
+"""
+
+import re
+from collections.abc import Iterator
+
+from guidebuild.device.record import POWER
+from guidebuild.guide.blocks.check import Check
+from guidebuild.proof.hit import Hit, Rule
+from guidebuild.proof.proof import Proof, Snapshot
+from guidebuild.proof.questions.history import put_there
+from guidebuild.proof.questions.standing import live, opened
+from guidebuild.source.finding import Category
+from guidebuild.source.said import Said
+
+RULE = Rule(category=Category.SUSPICIOUS)
+
+MESSAGE = "the reader stops here while the device is open and switched on"
+
+HELP = "say in these words to switch it off or to unplug it, or switch it off before"
+
+
+MAKES_SAFE = re.compile(
+    r"\b(switch(ed)? (it |the \w+ )?off|turn(ed)? (it |the \w+ )?off|unplug|disconnect|isolat|power off)",
+    re.IGNORECASE,
+)
+
+
+def check(proof: Proof) -> Iterator[Hit]:
+    for passage in proof.passages:
+        for one in passage.walked:
+            if isinstance(one.doing, Check) and one.doing.stop is not None:
+                yield from _stop(proof, one.doing.stop, one.before, one.where)
+    for stage in proof.guide.stages:
+        ends = [passage.after for passage in proof.passages if passage.stage.id == stage.id]
+        for said in (stage.remedy.stop if stage.remedy else None, stage.then):
+            if said is not None and ends:
+                yield from _stop(proof, said, ends[-1], ends[-1].everywhere)
+
+
+def _stop(proof: Proof, said: Said, there: Snapshot, where: int) -> Iterator[Hit]:
+    bad = opened(proof, there, live(proof, there, where))
+    if bad and not MAKES_SAFE.search(said.text):
+        yield Hit(said.span, {}, put_there(proof, [POWER], None, bad), bad, where)

@@ -1,0 +1,51 @@
+"""Work goes on inside a device that is switched on.
+
+A tool that slips on a live board ends the board, and a mechanism that starts takes a finger along.
+The page says "on" in its tally, and the reader trusts that the guide knows. Told once, where it
+begins.
+
+Source: common practice, no source; 29 CFR 1910.333(a)(1), live parts are de-energised before work
+unless that is infeasible, as restated in a public digest.
+"""
+
+from collections.abc import Iterator
+
+from guidebuild.device.acts import REPLACING
+from guidebuild.device.naming import subject
+from guidebuild.device.record import POWER
+from guidebuild.device.states import Kind
+from guidebuild.device.things import Connector
+from guidebuild.proof.hit import Hit, Rule
+from guidebuild.proof.mistake import Move
+from guidebuild.proof.proof import Proof
+from guidebuild.proof.questions.history import place, put_there, walked
+from guidebuild.proof.questions.joined import shown
+from guidebuild.proof.questions.standing import live
+from guidebuild.source.finding import Category
+
+RULE = Rule(category=Category.SUSPICIOUS)
+
+MESSAGE = "{thing} {is} worked on while the device is switched on"
+
+HELP = "switch the device off before this act, or say in the front matter that it starts so: `starts: {{device: off}}`"
+
+
+def check(proof: Proof) -> Iterator[Hit]:
+    told = 0
+    for one in walked(proof):
+        if not isinstance(one.doing, Move):
+            continue
+        on = live(proof, one.before, one.where)
+        told &= on | (proof.configurations.everywhere ^ one.where)
+        if _is_work(proof, one.doing) and on ^ (on & told):
+            words = subject(proof.device, [one.doing.thing])
+            there = put_there(proof, [POWER], one.doing, on)
+            yield Hit(place(one.doing), words, there, on ^ (on & told), shown(proof, one.step))
+            told |= on
+
+
+def _is_work(proof: Proof, move: Move) -> bool:
+    """Not the switch itself, nor what is done on the bench, nor a plug that may be worked at any time."""
+    thing = proof.device.things[move.thing]
+    any_time = isinstance(thing, Connector) and thing.live == "any"
+    return not any_time and thing.kind is not Kind.POWER and move.verb not in REPLACING
