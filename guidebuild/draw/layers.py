@@ -1,0 +1,67 @@
+"""The groups of a view, each in the look that it has at a step."""
+
+from collections.abc import Iterator
+
+from guidebuild.draw.frame import Frame
+from guidebuild.draw.hatch import hatch_class
+from guidebuild.draw.look import Look, Scene
+from guidebuild.draw.svg import Box, circle, path, use
+from guidebuild.draw.view import Drawn, Layer, layer_id
+
+
+def layers(drawn: Drawn, scene: Scene, where: Frame) -> str:
+    """All layers that touch the frame, in mm; what is away comes last, over the rest."""
+    shown = [
+        (n, layer, scene.looks.get(layer.id or "", Look.FITTED))
+        for n, layer in enumerate(drawn.layers)
+        if _in_frame(layer, where)
+    ]
+    here = "".join(
+        _drawn(drawn, n, layer, look, where) for n, layer, look in shown if look is not Look.AWAY
+    )
+    away = "".join(_outline(layer, "off") for _, layer, look in shown if look is Look.AWAY)
+    return here + away
+
+
+def _in_frame(layer: Layer, where: Frame) -> bool:
+    return not where.cut or layer.box is None or layer.box.touches(where.region)
+
+
+def _drawn(drawn: Drawn, n: int, layer: Layer, look: Look, where: Frame) -> str:
+    match look:
+        case Look.FITTED | Look.AWAY:
+            return use(layer_id(drawn, n))
+        case Look.HIDDEN:
+            return ""
+        case Look.NOW:
+            return _outline(layer, "now") + use(layer_id(drawn, n, inner=True))
+        case Look.LIVE:
+            return use(layer_id(drawn, n)) + _outline(layer, hatch_class(where.scale))
+        case Look.OPEN:
+            return "".join(_pins(layer))
+
+
+def _outline(layer: Layer, css: str) -> str:
+    """The outer shapes in another line; a face stays a face, but nothing inside a chain line."""
+    return "".join(
+        path(f"{css} solid" if css == "now" and "solid" in shape.css else css, shape.data)
+        for shape in layer.outline
+    )
+
+
+def _pins(layer: Layer) -> Iterator[str]:
+    """A plug that is out: the thin outline of its socket with a row of pins."""
+    for shape in layer.outline:
+        yield path("thin solid", shape.data)
+        yield from _row(shape.box)
+
+
+def _row(box: Box) -> Iterator[str]:
+    long, short = max(box.width, box.height), min(box.width, box.height)
+    count = max(2, min(10, round(long / max(short, 1e-6) * 1.5)))
+    radius = min(0.16 * short, 0.3 * long / count)
+    x, y = box.centre
+    for i in range(count):
+        along = long * ((i + 0.5) / count - 0.5)
+        at = (x + along, y) if box.width >= box.height else (x, y + along)
+        yield circle("ink", at, radius)

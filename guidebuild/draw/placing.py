@@ -1,0 +1,129 @@
+"""Where the numbers go: a row left and a row right of the outline, no leader crossing another.
+
+Targets are split by a vertical line: those left of it get their numbers on the left. So leaders of the two
+sides can't meet, and each side is a small search of its own: for each target a list of leaders, the best
+first, and a walk that takes back what does not fit. Parallel leaders come first: they are the calmest.
+"""
+
+from collections.abc import Iterator, Sequence
+
+from guidebuild.draw.leaders import Leader, Target, fits, leader, runs_over
+from guidebuild.draw.svg import Box
+
+_ANGLES = (15, -15, 30, -30)
+_CROWDED = (45, -45, 60, -60)
+_SHIFTS = (0.0, 3.0, 6.0, -4.0, -8.0)
+_TRIES = 150  # leaders tried for one side of one split
+_OVER = 60.0  # what a leader over another target costs, in units of length
+
+
+def place(targets: Sequence[Target], outline: Box, room: Box) -> list[Leader]:
+    """A leader for each target that finds a place, in the targets' order.
+
+    `outline` is what numbers stay outside of, `room` where they may be. Where it is too crowded for all, as
+    many as were found; the caller says the rest in words.
+    """
+    every = tuple(targets)
+    best: list[Leader] = []
+    for angles in (_ANGLES, _ANGLES + _CROWDED):
+        for left, right in _splits(every, outline):
+            found = [
+                *_side(every, left, -1, outline, room, angles),
+                *_side(every, right, 1, outline, room, angles),
+            ]
+            if len(found) > len(best):
+                best = found
+            if len(best) == len(every):
+                return sorted(best, key=lambda one: one.target)
+    return sorted(best, key=lambda one: one.target)
+
+
+def _splits(targets: tuple[Target, ...], outline: Box) -> Iterator[tuple[list[int], list[int]]]:
+    """Ways to share the targets between the sides: at the middle of the drawing first, then further off."""
+    order = sorted(range(len(targets)), key=lambda i: targets[i].at[0])
+    middle = outline.centre[0]
+    nearer = sum(1 for one in targets if one.at[0] < middle)
+    for cut in sorted(range(len(order) + 1), key=lambda cut: abs(cut - nearer)):
+        yield order[:cut], order[cut:]
+
+
+def _side(
+    targets: tuple[Target, ...],
+    mine: list[int],
+    side: int,
+    outline: Box,
+    room: Box,
+    angles: tuple[int, ...],
+) -> list[Leader]:
+    mine = sorted(mine, key=lambda i: (targets[i].at[1], targets[i].at[0]))
+    parallel = _parallel(targets, mine, side, outline, room)
+    if parallel is not None:
+        return parallel
+    choices = [_choices(targets, i, side, outline, room, angles) for i in mine]
+    walk = _Walk(choices)
+    walk.go(0)
+    return walk.best
+
+
+def _parallel(
+    targets: tuple[Target, ...], mine: list[int], side: int, outline: Box, room: Box
+) -> list[Leader] | None:
+    """All leaders of a side at one angle: the shortest such set, None where they do not fit."""
+    rows = ([leader(i, targets[i], side, outline, angle, 0) for i in mine] for angle in _ANGLES)
+    good = [
+        row for row in rows if _all_fit(row, room) and not any(runs_over(r, targets) for r in row)
+    ]
+    return min(good, key=lambda row: sum(one.length for one in row)) if good else None
+
+
+def _all_fit(row: list[Leader], room: Box) -> bool:
+    if not all(room.holds(one.cell) for one in row):
+        return False
+    return all(fits(one, other) for i, one in enumerate(row) for other in row[:i])
+
+
+def _choices(
+    targets: tuple[Target, ...],
+    index: int,
+    side: int,
+    outline: Box,
+    room: Box,
+    angles: tuple[int, ...],
+) -> list[Leader]:
+    """Every leader that this target could have on this side, the best first."""
+    found = []
+    for angle in angles:
+        for shift in _SHIFTS:
+            one = leader(index, targets[index], side, outline, angle, shift)
+            if room.holds(one.cell):
+                over = _OVER if runs_over(one, targets) else 0.0
+                found.append((one.length + abs(shift) + abs(angle) / 3 + over, one))
+    found.sort(key=lambda pair: pair[0])
+    return [one for _, one in found]
+
+
+class _Walk:
+    """A walk over the targets that takes back; it gives up after a bounded number of tries."""
+
+    def __init__(self, choices: list[list[Leader]]) -> None:
+        self.choices = choices
+        self.taken: list[Leader] = []
+        self.best: list[Leader] = []
+        self.left = _TRIES
+
+    def go(self, level: int) -> bool:
+        """Places the targets from `level` on; `best` keeps the largest set met."""
+        if len(self.taken) > len(self.best):
+            self.best = list(self.taken)
+        if level == len(self.choices):
+            return len(self.taken) == len(self.choices)
+        for one in self.choices[level]:
+            self.left -= 1
+            if self.left < 0:
+                return False
+            if all(fits(one, other) for other in self.taken):
+                self.taken.append(one)
+                if self.go(level + 1):
+                    return True
+                self.taken.pop()
+        return self.go(level + 1)

@@ -1,0 +1,51 @@
+"""Where a leader may touch a thing: a point on its face that nothing else of this step covers."""
+
+from guidebuild.draw.curve import inside
+from guidebuild.draw.look import Look, Scene
+from guidebuild.draw.svg import Box, Point
+from guidebuild.draw.view import Drawn, Layer, Shape
+
+_STEPS = (0.5, 0.3, 0.7, 0.15, 0.85)
+
+
+def face_point(drawn: Drawn, scene: Scene, id: str, region: Box) -> Point:
+    """A point (mm) inside the thing's largest outline and inside the region, clear of other groups and holes."""
+    layers = [n for n, layer in enumerate(drawn.layers) if layer.id == id]
+    shape = _main_shape(drawn, id)
+    if shape is None:
+        return main_box(drawn, id).centre
+    above = [layer for layer in drawn.layers[layers[-1] + 1 :] if _there(layer, scene)]
+    places = [_inside(shape.box, across, down) for down in _STEPS for across in _STEPS]
+    good = [p for p in places if _holds(region, p) and inside(shape.data, p)]
+    free = [p for p in good if not _covered(p, above, scene)]
+    return (free or good or [shape.box.centre])[0]
+
+
+def main_box(drawn: Drawn, id: str) -> Box:
+    """The box round the thing's largest outline, in mm."""
+    shape = _main_shape(drawn, id)
+    return shape.box if shape else drawn.box_of(id) or drawn.box
+
+
+def _main_shape(drawn: Drawn, id: str) -> Shape | None:
+    shapes = [shape for layer in drawn.layers if layer.id == id for shape in layer.outline]
+    return max(shapes, key=lambda one: one.box.width * one.box.height, default=None)
+
+
+def _inside(box: Box, across: float, down: float) -> Point:
+    return box.x + across * box.width, box.y + down * box.height
+
+
+def _holds(box: Box, point: Point) -> bool:
+    return box.x < point[0] < box.right and box.y < point[1] < box.bottom
+
+
+def _there(layer: Layer, scene: Scene) -> bool:
+    look = scene.looks.get(layer.id or "", Look.FITTED)
+    return layer.id is not None and look not in {Look.AWAY, Look.HIDDEN}
+
+
+def _covered(point: Point, above: list[Layer], scene: Scene) -> bool:
+    if any(abs(h.at[0] - point[0]) < 4 and abs(h.at[1] - point[1]) < 4 for h in scene.holes):
+        return True
+    return any(layer.box is not None and _holds(layer.box.grown(0.5), point) for layer in above)
