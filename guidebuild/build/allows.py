@@ -5,8 +5,8 @@ from dataclasses import dataclass, field
 from typing import TypeAlias
 
 from guidebuild.build import rulebook
+from guidebuild.build.outcome import Outcome
 from guidebuild.build.tell import finding
-from guidebuild.build.work import Outcome
 from guidebuild.guide.guide import Allow
 from guidebuild.proof.hit import Hit
 from guidebuild.reports.parts.slip import Slip

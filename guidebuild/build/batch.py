@@ -6,7 +6,8 @@ from pathlib import Path
 
 from guidebuild.build import rulebook
 from guidebuild.build.fault import fault
-from guidebuild.build.work import Outcome, work
+from guidebuild.build.outcome import Outcome
+from guidebuild.build.work import work
 from guidebuild.proof.proof import Proof
 from guidebuild.read.content import Content, read_content
 from guidebuild.reports.parts.report import Fault

@@ -3,15 +3,10 @@
 from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import partial
 from pathlib import Path
 
 from guidebuild import __version__
 from guidebuild.build import rulebook
-from guidebuild.build.batch import Batch, run
-from guidebuild.build.loudness import Loudnesses
-from guidebuild.build.settle import settle
-from guidebuild.build.share import run_all
 from guidebuild.build.since import new
 from guidebuild.proof.proof import Proof
 from guidebuild.read.content import Content

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from guidebuild.build.allows import Silence, about_allows
 from guidebuild.build.loudness import Loudnesses
-from guidebuild.build.work import Outcome
+from guidebuild.build.outcome import Outcome
 from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Finding, Loudness
 

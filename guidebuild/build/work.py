@@ -5,31 +5,16 @@ from dataclasses import dataclass, field
 
 from guidebuild.build.fault import fault
 from guidebuild.build.locate import Steps
+from guidebuild.build.outcome import Outcome
 from guidebuild.build.rulebook import Entry
 from guidebuild.build.tell import finding
 from guidebuild.device.record import Device
-from guidebuild.guide.guide import Allow, Guide
+from guidebuild.guide.guide import Guide
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.prove import prove
 from guidebuild.reports.parts.report import Fault
 from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Finding, Loudness
-
-
-@dataclass(frozen=True, slots=True)
-class Outcome:
-    """All that a check needs of a guide afterwards; nothing in it holds on to the guide itself.
-
-    `slips` are before allows and settings had their say; `loudness` in them is not yet meant.
-    """
-
-    path: str
-    status: str
-    whole: tuple[str, int, int]  # the guide's own span, as path, start, end
-    allows: tuple[Allow, ...]
-    configurations: int = 0
-    slips: tuple[Slip, ...] = ()
-    faults: tuple[Fault, ...] = ()
 
 
 @dataclass(slots=True)
