@@ -12,7 +12,7 @@ from guidebuild.draw.svg import Box, Point
 
 LETTER = 5.6  # width of a numeral 10 units high
 AIR = 4.0  # by which a landing is longer than its number
-HIGH = 9.0  # from the landing up to the top of the number's cell
+HIGH = 9.6  # from the landing up to the top of the number's cell
 DISTANCE = 11.0  # from the outline to the landing's inner end
 
 
