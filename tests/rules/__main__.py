@@ -1,0 +1,115 @@
+"""Write the notes of fixtures anew (`--write [RULE ...]`), or begin a rule (`--new RULE`).
+
+The difference that `--write` makes is what to review. A new rule begins with a test that fails.
+"""
+
+import argparse
+from pathlib import Path
+
+from tests.rules.fixture import HERE, Fixture, fixtures
+from tests.rules.notes import cut, put_in
+
+RULES = HERE.parents[1] / "guidebuild" / "rules"
+
+RULE = '''"""One line: what is wrong.
+
+Why it matters to the person on the bench: what happens with the screw in the hand when nobody told.
+
+Source: common practice, no source.
+"""
+
+from collections.abc import Iterator
+
+from guidebuild.proof.hit import Hit, Rule
+from guidebuild.proof.proof import Proof
+from guidebuild.source.finding import Category
+
+RULE = Rule(category=Category.SUSPICIOUS)
+
+MESSAGE = "one sentence: what is wrong where the span points"
+
+HELP = "what to do"
+
+
+def check(proof: Proof) -> Iterator[Hit]:
+    yield from ()
+'''
+
+GUIDE = """---
+title: Take the cover off and put it back
+device: larch-p2
+goal: {{inspect: main-board}}
+---
+
+{intro}
+
+# Open the printer
+
+## Take the cover off
+{note}
+```part
+remove: cover
+undo: cover-screws
+```
+
+## Put the cover back
+
+```part
+refit: cover
+do-up: cover-screws
+```
+"""
+
+
+def write(one: Fixture) -> bool:
+    """Put into the fixture's files what the rule says now; whether that changed any."""
+    found, others = one.found()
+    for other in others:
+        print(f"{one.path}: the reader says: {other.span.line}: {other.rule}: {other.message}")
+    changed = False
+    for path, notes in found.items():
+        before = path.read_text(encoding="utf-8")
+        after = put_in(cut(before)[0], notes)
+        if after != before and path.parent != HERE:
+            path.write_text(after, encoding="utf-8")
+            changed = True
+    return changed
+
+
+def new(name: str) -> None:
+    """A rule's file and its two fixtures; nothing that is there is touched."""
+    note = f"   ^^^^^^^^^^^^^^^^^^ %% {name}: one sentence: what is wrong where the span points\n"
+    folder = HERE / name
+    folder.mkdir(exist_ok=True)
+    bad = GUIDE.format(intro="What is wrong in this guide, in a sentence.", note=note)
+    _begin(RULES / f"{name.replace('-', '_')}.py", RULE)
+    _begin(folder / "bad-one.md", bad)
+    _begin(folder / "good-one.md", GUIDE.format(intro="Why this one is right.", note=""))
+
+
+def _begin(path: Path, text: str) -> None:
+    if path.exists():
+        print(f"{path.name} is there already")
+    else:
+        path.write_text(text, encoding="utf-8")
+        print(f"begun: {path.relative_to(HERE.parents[1])}")
+
+
+def main() -> None:
+    """What the command line asks for."""
+    parser = argparse.ArgumentParser(prog="python -m tests.rules", description=__doc__)
+    parser.add_argument("--write", nargs="*", metavar="RULE")
+    parser.add_argument("--new", metavar="RULE")
+    asked = parser.parse_args()
+    if asked.new:
+        new(asked.new)
+    elif asked.write is not None:
+        for one in fixtures():
+            if (not asked.write or one.rule in asked.write) and write(one):
+                print(f"written: {one.rule}/{one.path.name}")
+    else:
+        parser.print_help()
+
+
+if __name__ == "__main__":
+    main()

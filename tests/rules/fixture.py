@@ -1,0 +1,129 @@
+"""One fixture: a small content folder made of a guide and the record it needs, read and proved, one rule run."""
+
+import inspect
+import re
+import tempfile
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+
+from guidebuild.build import rulebook, tell
+from guidebuild.proof.prove import prove
+from guidebuild.read.content import Content, read_content
+from guidebuild.source.finding import Finding
+from guidebuild.source.span import Span
+from tests.rules.notes import Note, at, cut
+
+HERE = Path(__file__).parent
+BESIDE = ("device.yaml", "kit.yaml", "guidebuild.yaml", "tools.yaml", "terms.yaml")
+PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp", ".vtt", ".mp4")
+
+
+@dataclass(frozen=True)
+class Fixture:
+    """`tests/rules/<rule>/<stem>.md`, and what lies beside it: its own file, the folder's, or the shared one."""
+
+    path: Path
+
+    @property
+    def rule(self) -> str:
+        """The rule that the folder is about."""
+        return self.path.parent.name
+
+    @property
+    def is_bad(self) -> bool:
+        """Whether it must have findings."""
+        return self.path.stem.startswith("bad")
+
+    def beside(self, name: str) -> Path:
+        """`device.yaml` for this guide: `<stem>.device.yaml`, else the folder's, else the shared one."""
+        own = self.path.with_name(f"{self.path.stem}.{name}")
+        places = (own, self.path.with_name(name), HERE / name)
+        return next(place for place in places if place.exists())
+
+    @cached_property
+    def places(self) -> dict[str, Path]:
+        """Where each file goes in the content folder -> where it comes from."""
+        device = _id(self.beside("device.yaml"), "device")
+        found = {
+            f"guides/{device}/{self.path.stem}.md": self.path,
+            f"devices/{device}/device.yaml": self.beside("device.yaml"),
+            f"kits/{_id(self.beside('kit.yaml'), 'kit')}.yaml": self.beside("kit.yaml"),
+        }
+        found |= {name: self.beside(name) for name in BESIDE[2:]}
+        for shared in sorted(self.path.parent.glob("shared/*.md")):
+            found[f"guides/{device}/shared/{shared.name}"] = shared
+        for picture in sorted(self.path.parent.iterdir()):
+            if picture.suffix in PICTURES:
+                found[f"guides/{device}/{self.path.stem}/{picture.name}"] = picture
+                found[f"devices/{device}/{picture.name}"] = picture
+        return found
+
+    def expected(self) -> dict[Path, list[Note]]:
+        """The notes in the guide and in what lies beside it, by file."""
+        return {
+            path: notes
+            for place, path in self.places.items()
+            if path.suffix not in PICTURES
+            and (notes := cut(path.read_text(encoding="utf-8"))[1]) is not None
+        }
+
+    def found(self) -> tuple[dict[Path, list[Note]], list[Finding]]:
+        """What the rule says, by file, and what else the reader had to say."""
+        with tempfile.TemporaryDirectory() as folder:
+            self._lay_out(Path(folder))
+            content, read = read_content(Path(folder))
+            mine = [one for one in read if one.rule == self.rule]
+            others = [one for one in read if one.rule != self.rule]
+            if not mine:
+                mine += self._run(content)
+        return self._notes(mine), others
+
+    def _lay_out(self, folder: Path) -> None:
+        for name, path in self.places.items():
+            target = folder / name
+            target.parent.mkdir(parents=True, exist_ok=True)
+            if path.suffix in PICTURES:
+                target.write_bytes(path.read_bytes())
+            else:
+                target.write_text(cut(path.read_text(encoding="utf-8"))[0], encoding="utf-8")
+
+    def _run(self, content: Content) -> Iterator[Finding]:
+        rule = rulebook.entry(self.rule)
+        for one in content.guides:
+            proof = prove(one.guide, one.device)
+            if rule.check is not None:
+                takes = len(inspect.signature(rule.check).parameters)
+                hits = rule.check(proof, content) if takes > 1 else rule.check(proof)  # type: ignore[call-arg]
+                for hit in hits:
+                    yield tell.finding(rule, hit, proof.configurations)
+        if rule.check_content is not None:
+            yield from (tell.finding(rule, hit) for hit in rule.check_content(content))
+
+    def _notes(self, findings: list[Finding]) -> dict[Path, list[Note]]:
+        """Related places in a record that other folders share are not noted there."""
+        notes: dict[Path, list[Note]] = {path: [] for path in self.expected()}
+        for one in findings:
+            told = one.told.words if one.told else ""
+            self._add(notes, one.span, f"{one.rule}: {one.message}", told)
+            for other in one.related:
+                if self.places[other.span.source.path].parent != HERE:
+                    self._add(notes, other.span, f"see: {other.words}")
+        return {path: sorted(set(found)) for path, found in notes.items()}
+
+    def _add(
+        self, notes: dict[Path, list[Note]], span: Span, words: str, told: str = ""
+    ) -> None:
+        notes[self.places[span.source.path]].append(at(span, words, told))
+
+
+def _id(path: Path, key: str) -> str:
+    found = re.search(rf"^{key}: *(\S+)", path.read_text(encoding="utf-8"), re.MULTILINE)
+    assert found, f"{path} has no `{key}:`"
+    return found[1]
+
+
+def fixtures() -> list[Fixture]:
+    """All of them, in order."""
+    return [Fixture(path) for path in sorted(HERE.glob("*/*.md")) if path.stem.partition("-")[0] in ("bad", "good")]
