@@ -11,9 +11,10 @@ import pytest
 from guidebuild.translate.cldr.locale import languages, locale
 from guidebuild.translate.cldr.number import figures_in, readings, write_number
 from guidebuild.translate.cldr.plural import categories, plural
+from tests import needs
 
-babel = pytest.importorskip("babel")
-numbers = pytest.importorskip("babel.numbers")
+babel = needs.library("babel")
+numbers = needs.library("babel.numbers")
 
 WHOLE = (0, 1, 2, 3, 4, 5, 7, 10, 11, 12, 14, 19, 20, 21, 22, 25, 100, 101, 102, 111, 1000, 10**6)
 BROKEN = ("0.0", "0.5", "1.0", "1.3", "1.5", "2.0", "10.0", "1.30", "21.1")

@@ -1,6 +1,5 @@
 """PO catalogues: read whatever a tool has made of them, written in one form."""
 
-import shutil
 import subprocess
 from pathlib import Path
 
@@ -11,6 +10,7 @@ from hypothesis import strategies as st
 from guidebuild.translate.po.entry import Catalogue, Entry, Previous
 from guidebuild.translate.po.reader import read_po
 from guidebuild.translate.po.writer import write_po
+from tests import needs
 
 HEADER = {
     "Project-Id-Version": "P2-03 2",
@@ -114,12 +114,7 @@ def test_no_text_stops_the_reader(text: str) -> None:
         read_po(one)
 
 
-need_gettext = pytest.mark.skipif(
-    shutil.which("msgfmt") is None, reason="GNU gettext is not installed"
-)
-
-
-@need_gettext
+@needs.program("msgfmt")
 def test_gnu_gettext_accepts_it_and_its_rewrite_comes_back_to_our_bytes(tmp_path: Path) -> None:
     """Source: GNU gettext's own msgfmt --check and msgcat (which wraps and sorts by its own taste)."""
     long = (

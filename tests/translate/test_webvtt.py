@@ -4,7 +4,6 @@ Source: W3C, repository w3c/webvtt.js (CC0); the cues as Chromium 156 gives them
 """
 
 import json
-from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -15,11 +14,10 @@ from guidebuild.translate.webvtt.cue_text import Node, plain_text, read_cue_text
 from guidebuild.translate.webvtt.reader import read_webvtt
 from guidebuild.translate.webvtt.timing import read_stamp, write_stamp
 from guidebuild.translate.webvtt.writer import write_webvtt
+from tests import needs
 
-DATA = Path(__file__).resolve().parents[3] / "shared" / "data" / "webvtt"
-outside = pytest.mark.skipif(
-    not DATA.is_dir(), reason="the W3C's caption files are not beside the project"
-)
+DATA = needs.SHARED / "webvtt"
+outside = needs.shared("webvtt")
 FILES = sorted(path.name for path in DATA.glob("*.vtt")) if DATA.is_dir() else []
 TREES = ["entities", "tags", "text", "timestamps", "tree-building"]
 

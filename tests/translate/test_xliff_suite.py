@@ -3,18 +3,15 @@
 Source: OASIS XLIFF TC, repository oasis-tcs/xliff-xliff-22, folder xliff-21/test-suite/core.
 """
 
-from pathlib import Path
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from guidebuild.translate.xliff.reader import read_xliff
+from tests import needs
 
-DATA = Path(__file__).resolve().parents[3] / "shared" / "data" / "xliff-2.1"
-outside = pytest.mark.skipif(
-    not DATA.is_dir(), reason="the OASIS test suite is not beside the project"
-)
+DATA = needs.SHARED / "xliff-2.1"
+outside = needs.shared("xliff-2.1")
 VALID = sorted(path.name for path in DATA.glob("valid/*.xlf"))
 
 # Which rule refuses which file. The file's name says what is wrong in it.
