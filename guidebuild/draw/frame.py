@@ -29,6 +29,11 @@ class Frame:
         x = self.origin[0] + (point[0] - self.region.x) * self.scale
         return x, self.origin[1] + (point[1] - self.region.y) * self.scale
 
+    def back(self, point: Point) -> Point:
+        """A place of the sheet on the device."""
+        x = self.region.x + (point[0] - self.origin[0]) / self.scale
+        return x, self.region.y + (point[1] - self.origin[1]) / self.scale
+
     def box(self, box: Box) -> Box:
         """A box of the device on the sheet, cut off at the frame."""
         left, top = self.at((max(box.x, self.region.x), max(box.y, self.region.y)))
@@ -44,8 +49,10 @@ class Frame:
 
 
 def frame(whole: Box, work: Box | None, head: float | None) -> Frame:
-    """The frame for a view whose shapes fill `whole`. `work`: box round this step's things, `head`: smallest
-    diameter of its screw heads, all in mm."""
+    """The frame for a view whose shapes fill `whole`.
+
+    `work`: box round this step's things, `head`: diameter of the smallest of them, all in mm.
+    """
     full = _fitted(whole, cut=False)
     small = head is not None and head * full.scale < _LEAST_HEAD
     if work is None or not small:

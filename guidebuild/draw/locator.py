@@ -1,7 +1,7 @@
 """The locator: the device's view at a step, with what is worked on in heavy line and numbers beside it."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from guidebuild.device.head_size import head_size
 from guidebuild.draw.cutout import cut_edge, overview
@@ -9,12 +9,12 @@ from guidebuild.draw.frame import WIDE, Frame, frame
 from guidebuild.draw.holes import hole_marks, ring_radius
 from guidebuild.draw.layers import layers
 from guidebuild.draw.leaders import Leader, Target
-from guidebuild.draw.look import End, HoleLook, Look, Scene
+from guidebuild.draw.look import End, HoleLook, Look, Reference, Scene
 from guidebuild.draw.marks import arrow_tip
 from guidebuild.draw.placing import place
 from guidebuild.draw.scale_bar import scale_bar
 from guidebuild.draw.svg import Box, Point, circle, drawing, element, line, number, text
-from guidebuild.draw.target import face_point, main_box
+from guidebuild.draw.target import face_point, main_box, middle_inside, touching
 from guidebuild.draw.view import Drawn
 
 _NUMBER = 10.0
@@ -33,13 +33,25 @@ class Placed:
 
 def placed(drawn: Drawn, scene: Scene) -> Placed:
     """Frame and leaders of a scene."""
-    where = frame(drawn.box, _work_box(drawn, scene), _smallest_head(scene))
+    where = frame(drawn.box, _work_box(drawn, scene), _smallest(drawn, scene))
     targets = list(_targets(drawn, scene, where))
+    ids = [reference.thing for reference in scene.references]
     outline = where.outline
     room = Box(0, -_ABOVE, WIDE, outline.height + _ABOVE + _BELOW)
-    found = place(targets, outline, room)
+    found = [
+        _touched(leader, targets[leader.target], ids[leader.target], drawn, where)
+        for leader in place(targets, outline, room)
+    ]
     missing = set(range(len(targets))) - {leader.target for leader in found}
     return Placed(where, tuple(found), tuple(targets[i].label for i in sorted(missing)))
+
+
+def _touched(leader: Leader, target: Target, id: str, drawn: Drawn, where: Frame) -> Leader:
+    """The leader led on to the thing itself, where its box is not the thing."""
+    if target.edge is None:
+        return leader
+    tip = touching(drawn, id, where.back(leader.tip), where.back(target.at))
+    return replace(leader, tip=where.at(tip))
 
 
 def locator_svg(drawn: Drawn, scene: Scene, title: str, description: str = "") -> str:
@@ -54,7 +66,10 @@ def locator_svg(drawn: Drawn, scene: Scene, title: str, description: str = "") -
     parts = [device, hole_marks(scene, where)]
     if where.cut:
         parts = [_clipped(parts, outline), cut_edge(outline)]
-    parts += [_leader(leader, _end(scene, at, leader)) for leader in at.leaders]
+    for leader in at.leaders:
+        reference = scene.references[leader.target]
+        marked = any(hole.key == reference.thing for hole in scene.holes)
+        parts.append(_leader(leader, reference.end if marked else _end_of(drawn, reference)))
     top = min([leader.cell.y for leader in at.leaders] + [-3.0]) - 3
     foot = max([leader.cell.bottom for leader in at.leaders] + [outline.bottom])
     parts.append(scale_bar(outline.right, foot + 16, where.scale))
@@ -98,13 +113,18 @@ def _work_box(drawn: Drawn, scene: Scene) -> Box | None:
     return Box.round_all(corners) if corners else None
 
 
-def _smallest_head(scene: Scene) -> float | None:
-    heads = [
+def _smallest(drawn: Drawn, scene: Scene) -> float | None:
+    """Diameter in mm of the smallest screw head of this step, or two thirds of the smallest thing's length."""
+    sizes = [
         float(head_size(hole.screw).diameter)
         for hole in scene.holes
         if hole.look is HoleLook.NOW and hole.screw is not None
     ]
-    return min(heads, default=None)
+    for id, look in scene.looks.items():
+        if look is Look.NOW:
+            box = main_box(drawn, id)
+            sizes.append(max(box.width, box.height) / 1.5)
+    return min(sizes, default=None)
 
 
 def _targets(drawn: Drawn, scene: Scene, where: Frame) -> Iterator[Target]:
@@ -114,7 +134,7 @@ def _targets(drawn: Drawn, scene: Scene, where: Frame) -> Iterator[Target]:
         if hole is not None:
             yield Target(reference.label, where.at(hole.at), ring_radius(hole, where))
             continue
-        if reference.end is End.ARROW:
+        if _end_of(drawn, reference) is End.ARROW:
             edge = where.box(main_box(drawn, reference.thing))
             yield Target(reference.label, edge.centre, edge=edge)
         else:
@@ -122,8 +142,10 @@ def _targets(drawn: Drawn, scene: Scene, where: Frame) -> Iterator[Target]:
             yield Target(reference.label, where.at(spot))
 
 
-def _end(scene: Scene, at: Placed, leader: Leader) -> End:
-    return scene.references[leader.target].end
+def _end_of(drawn: Drawn, reference: Reference) -> End:
+    """An arrow needs an edge in the way to the middle: a bent cable has none there, and gets a dot."""
+    solid = reference.end is End.DOT or middle_inside(drawn, reference.thing)
+    return reference.end if solid else End.DOT
 
 
 def _leader(leader: Leader, end: End) -> str:

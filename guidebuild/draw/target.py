@@ -5,6 +5,7 @@ from guidebuild.draw.look import Look, Scene
 from guidebuild.draw.svg import Box, Point
 from guidebuild.draw.view import Drawn, Layer, Shape
 
+_ALONG = 24
 _STEPS = (0.5, 0.3, 0.7, 0.15, 0.85)
 
 
@@ -27,8 +28,29 @@ def main_box(drawn: Drawn, id: str) -> Box:
     return shape.box if shape else drawn.box_of(id) or drawn.box
 
 
+def middle_inside(drawn: Drawn, id: str) -> bool:
+    """Whether the middle of the thing's box lies on the thing."""
+    shape = _main_shape(drawn, id)
+    return shape is None or inside(shape.data, shape.box.centre)
+
+
+def touching(drawn: Drawn, id: str, start: Point, end: Point) -> Point:
+    """The first point (mm) of a line that lies on the thing: a bent cable does not fill its box."""
+    shape = _main_shape(drawn, id)
+    if shape is None:
+        return start
+    for i in range(1, _ALONG):
+        share = i / _ALONG
+        point = (start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1]))
+        if inside(shape.data, point):
+            return start if i == 1 else point
+    return start
+
+
 def _main_shape(drawn: Drawn, id: str) -> Shape | None:
     shapes = [shape for layer in drawn.layers if layer.id == id for shape in layer.outline]
+    bodies = [shape for shape in shapes if "tube" not in shape.css]
+    shapes = bodies or shapes  # a cable is told by its plug
     return max(shapes, key=lambda one: one.box.width * one.box.height, default=None)
 
 

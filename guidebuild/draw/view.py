@@ -9,10 +9,11 @@ from dataclasses import dataclass, replace
 from xml.etree.ElementTree import Element
 
 from guidebuild.device.record import Device, View
+from guidebuild.device.states import Kind
 from guidebuild.draw.clean import SHAPES, clean_svg
 from guidebuild.draw.curve import PLAIN, Matrix, bounds, matrix, moved, numbers, times
 from guidebuild.draw.shapes import classes_of, data_of, own_classes
-from guidebuild.draw.svg import Box, Point, element, path, text
+from guidebuild.draw.svg import Box, Point, element, number, path, text
 
 _DEEP = 40  # groups inside groups; a deeper file is cut off there
 
@@ -153,6 +154,8 @@ def _outlined(device: Device, view: View) -> list[Layer]:
         shapes = [Shape("wide solid" if base else "mid solid", data, box)]
         if base:
             shapes.append(_wall(data, box))
+        if device.things[device.names[id][0]].kind is Kind.CONNECTOR:
+            shapes.append(_rib(box))
         found.append((base, box.width * box.height, Layer(id, tuple(shapes))))
     found.sort(key=lambda one: (not one[0], -one[1]))
     return [layer for _, _, layer in found]
@@ -165,6 +168,17 @@ def _wall(data: str, box: Box) -> Shape:
     x, y = box.centre
     inner = moved(data, (across, 0, 0, down, x * (1 - across), y * (1 - down)))
     return Shape("thin", inner, box.grown(-thick))
+
+
+def _rib(box: Box) -> Shape:
+    """The rib along a plug, by which it is told from a part."""
+    if box.width >= box.height:
+        y = box.y + 0.3 * box.height
+        data = f"M{number(box.x)},{number(y)}H{number(box.right)}"
+        return Shape("thin", data, Box(box.x, y, box.width, 0))
+    x = box.x + 0.3 * box.width
+    data = f"M{number(x)},{number(box.y)}V{number(box.bottom)}"
+    return Shape("thin", data, Box(x, box.y, 0, box.height))
 
 
 def _with_outlines(layer: Layer) -> Layer:
