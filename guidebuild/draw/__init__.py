@@ -16,18 +16,20 @@ What the page calls:
   labels, ...)` says what is where at a step; `locator.locator_svg(drawn, scene, title, description)` draws it.
   `scene.view_for(device, passage)` chooses the view. `labels` maps keys of things to what stands on the
   leader: numbers of screws, letters of parts, names of plugs.
-- `photo`: an author's picture as bytes in, upright, bare and in three widths out.
+- `photo.photo(data)`: an author's picture as bytes in, upright, bare and in three widths out;
+  `photo_marks.overlay_svg(marks, width, height, title)`: its numbers and marks, as an overlay wider than it.
 
 A drawing without `title` is an ornament (`aria-hidden`). Titles are words of the message catalogues, given
 by the caller; drawings hold numbers, letters and designations only.
 
 Classes to which a theme gives a look (widths in CSS px; `vector-effect: non-scaling-stroke` on all but
-tubes and wires):
+tubes and wires). Symbols are used from elsewhere in the page, so a look must hang on the class alone
+(`.mid {…}`): a rule like `.view .mid` or `.view *` does not reach them:
 
 - lines: `wide`, `mid`, `thin`, `ctr` (centre line), `hid` (hidden edge), `off` (chain with two dots: lifted
-  or off), `now` (the work of this step, in the accent), `ldr` (leader), `go` (bar of the allowed range),
+  or off), `now` (the work of this step, in the accent), `ldr` (leader), `halo` (paper, 5 px, under leaders on photos), `go` (bar of the allowed range),
   `sym`, and in views `tube`, `tube-now`, `tube-in`, `tube-dots`, `wire`, `wire-in`;
-- fills: `solid` (paper), `ink`, `tip` (arrow heads, dots), `hole` (paper: the pin in a recess), `hatch`,
+- fills: `solid` (paper), `ink`, `tip` (arrow heads, dots), `tip-now` (accent), `halo-dot` and `hole` (paper: the pin in a recess), `hatch`,
   `hatch-fine`, `hatch-wide` (fill `url(#same-name)`), `box` (square round an order), `t-out` and `t-in`
   (squares of the plan), `run` (the bar of a wait), `bang` (the mark in the alert triangle), `h-line`,
   `cloud-line` (inside patterns);
