@@ -27,14 +27,15 @@ tubes and wires). Symbols are used from elsewhere in the page, so a look must ha
 (`.mid {…}`): a rule like `.view .mid` or `.view *` does not reach them:
 
 - lines: `wide`, `mid`, `thin`, `ctr` (centre line), `hid` (hidden edge), `off` (chain with two dots: lifted
-  or off), `now` (the work of this step, in the accent), `ldr` (leader), `halo` (paper, 5 px, under leaders on photos), `go` (bar of the allowed range),
-  `sym`, and in views `tube`, `tube-now`, `tube-in`, `tube-dots`, `wire`, `wire-in`;
-- fills: `solid` (paper), `ink`, `tip` (arrow heads, dots), `tip-now` (accent), `halo-dot` and `hole` (paper: the pin in a recess), `hatch`,
-  `hatch-fine`, `hatch-wide` (fill `url(#same-name)`), `box` (square round an order), `t-out` and `t-in`
-  (squares of the plan), `run` (the bar of a wait), `bang` (the mark in the alert triangle), `h-line`,
-  `cloud-line` (inside patterns);
+  or off), `now` (the work of this step, in the accent), `ldr` (leader), `halo` (paper, 5 px, under leaders
+  on photos), `go` (bar of the allowed range), `sym`, and in views `tube`, `tube-in`, `tube-dots`, `wire`,
+  `wire-in`;
+- fills: `solid` (paper), `ink`, `tip` (arrow heads, dots), `tip-now` (accent), `halo-dot` and `hole` (paper:
+  the pin in a recess), `hatch`, `hatch-fine`, `hatch-wide` (fill `url(#same-name)`), `box` (square round an
+  order), `t-out` and `t-in` (squares of the plan), `run` (the bar of a wait), `bang` (the mark in the alert
+  triangle), `h-line`, `cloud-line` (inside patterns);
 - words: `num` (bold), `dim`, `fig`, `ord` and `differ` (bold, in the accent). Their sizes stand in the
   drawing, in its units; a theme sets face, weight and colour only;
 - whole drawings: `screw`, `view` (`view alike`), `lie`, `rule50`, `wait-line`, `gauge`, `squares`, `key`,
-  `alert`, `first-angle`, `fork`, `revtri`, `cloud`, `patterns` (takes no room: also the symbols).
+  `alert`, `first-angle`, `fork`, `revtri`, `cloud`, `patterns` (takes no room: also for the symbols).
 """
