@@ -38,7 +38,7 @@ def run(root: Path, only: Collection[str] | None, progress: Progress, keep: bool
     rules = tuple(rulebook.entries())
     of_guide = _shared_out(content, read, batch)
     for each in content.guides:
-        outcome, proof = work(each.guide, each.device, rules, of_guide.get(each.guide.path, ()))
+        outcome, proof = work(each, content, rules, of_guide.get(each.guide.path, ()))
         batch.outcomes.append(outcome)
         if keep and proof is not None:
             batch.proofs.append(proof)

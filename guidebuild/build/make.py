@@ -5,8 +5,9 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from guidebuild.build import outputs
-from guidebuild.build.check import CheckResult, check
+from guidebuild.build.check import check
 from guidebuild.build.fault import fault
+from guidebuild.build.result import CheckResult
 from guidebuild.build.swap import put
 from guidebuild.build.trouble import Trouble
 from guidebuild.reports.parts.report import Fault, Report

@@ -5,6 +5,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module
+from inspect import signature
 from types import ModuleType
 from typing import Any
 
@@ -18,14 +19,30 @@ ROOMS = ("guidebuild.rules", "guidebuild.read.faults")
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A rule ready to run; of a reading fault both checks are None, the reader raises it."""
+    """A rule ready to run; of a reading fault both checks are None, the reader raises it.
+
+    `check(proof)` looks at one guide; `check(proof, content)` at what the content says beside it (tools, words),
+    `check_content(content)` at all guides together.
+    """
 
     name: str
     category: Category
     message: str
     help: str
-    check: Callable[[Proof], Iterable[Hit]] | None
+    check: Callable[..., Iterable[Hit]] | None
     check_content: Callable[[Any], Iterable[Hit]] | None
+
+    def hits(self, proof: Proof, content: Any) -> Iterable[Hit]:
+        """What the rule says of one guide."""
+        if self.check is None:
+            return ()
+        return self.check(proof, content) if _takes_content(self.check) else self.check(proof)
+
+
+@cache
+def _takes_content(check: Callable[..., Iterable[Hit]]) -> bool:
+    """Whether it has a second parameter."""
+    return len(signature(check).parameters) > 1
 
 
 @cache

@@ -1,6 +1,6 @@
 """One guide proved and all rules run on it: the unit of work that is shared out and may be kept."""
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 
 from guidebuild.build.fault import fault
@@ -12,6 +12,7 @@ from guidebuild.device.record import Device
 from guidebuild.guide.guide import Guide
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.prove import prove
+from guidebuild.read.content import Content, GuideRead
 from guidebuild.reports.parts.report import Fault
 from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Finding, Loudness
@@ -33,43 +34,40 @@ class _Bench:
 
 
 def work(
-    guide: Guide,
-    device: Device,
-    rules: Iterable[Entry],
-    read: Iterable[Finding] = (),
-    prover: Callable[[Guide, Device], Proof] = prove,
+    each: GuideRead, content: Content, rules: Iterable[Entry], read: Iterable[Finding] = ()
 ) -> tuple[Outcome, Proof | None]:
     """The guide's outcome, with what the reader found in it (`read`); no proof where proving fell over."""
+    guide = each.guide
     bench = _Bench(guide)
     steps = Steps(guide)
     for found in read:
         bench.slip(found, steps)
-    proof = _prove(bench, device, prover)
+    proof = _prove(bench, each.device)
     if proof is not None:
         for rule in rules:
-            _run(rule, proof, bench, steps)
+            _run(rule, proof, content, bench, steps)
     return _outcome(bench, proof), proof
 
 
-def _prove(bench: _Bench, device: Device, prover: Callable[[Guide, Device], Proof]) -> Proof | None:
+def _prove(bench: _Bench, device: Device) -> Proof | None:
     try:
-        return prover(bench.guide, device)
+        return prove(bench.guide, device)
     except Exception as error:
         bench.faults.append(fault(error, path=bench.guide.path))
         return None
 
 
-def _run(rule: Entry, proof: Proof, bench: _Bench, steps: Steps) -> None:
+def _run(rule: Entry, proof: Proof, content: Content, bench: _Bench, steps: Steps) -> None:
     """One rule on one guide; a rule that falls over takes no other with it."""
     try:
-        for found in _found(rule, proof):
+        for found in _found(rule, proof, content):
             bench.slip(found, steps)
     except Exception as error:
         bench.faults.append(fault(error, rule.name, bench.guide.path))
 
 
-def _found(rule: Entry, proof: Proof) -> Iterator[Finding]:
-    for hit in rule.check(proof) if rule.check else ():
+def _found(rule: Entry, proof: Proof, content: Content) -> Iterator[Finding]:
+    for hit in rule.hits(proof, content):
         if hit.where != 0:
             yield finding(rule, hit, proof.configurations)
 

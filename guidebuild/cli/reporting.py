@@ -70,7 +70,7 @@ def write(reports: Iterable[Wanted], report: "Report") -> None:
     for name, file in reports:
         render = import_module(f"{ROOM}.{name.replace('-', '_')}").render
         if file == STDOUT:
-            _print(render(report, _look()))
+            print_out(render(report, _look()))
         else:
             _replace(Path(file), render(report, _look(paper=True)))
 
@@ -95,7 +95,7 @@ def _can_show(signs: str) -> bool:
     return True
 
 
-def _print(text: str) -> None:
+def print_out(text: str) -> None:
     """To standard output; what its encoding lacks becomes a question mark, never a crash."""
     encoding = sys.stdout.encoding or "utf-8"
     sys.stdout.write(text.encode(encoding, "replace").decode(encoding))

@@ -4,9 +4,15 @@ PATH is a content folder, a folder in it, or one guide; where none is given, the
 the one that you are in.
 """
 
+import sys
 from argparse import ArgumentParser, Namespace
+from typing import TYPE_CHECKING
 
 from guidebuild.cli import asking, codes, reporting
+
+if TYPE_CHECKING:
+    from guidebuild.build.place import Asked
+    from guidebuild.build.result import CheckResult
 
 
 def arguments(parser: ArgumentParser) -> None:
@@ -16,7 +22,15 @@ def arguments(parser: ArgumentParser) -> None:
     parser.add_argument(
         "--since",
         metavar="FILE",
-        help="tell only what is new against an earlier JSON report (matched by rule, guide, step and text)",
+        help="tell only what is new against an earlier JSON report, whatever moved to another line",
+    )
+    parser.add_argument(
+        "--fix",
+        action="store_true",
+        help="first mend what has one safe answer (spelling, quotes, order)",
+    )
+    parser.add_argument(
+        "--dry-run", action="store_true", help="with --fix: show the difference, write nothing"
     )
 
 
@@ -25,16 +39,38 @@ def run(args: Namespace) -> int:
     reports = reporting.wanted(args.report)
     content = asking.asked(args.path)
     # Only now what is slow to load: wrong use is told at once.
-    from guidebuild.build.check import check
     from guidebuild.build.since import since
-    from guidebuild.cli.progress import Bar
 
     earlier = since(args.since) if args.since else None
-    bar = Bar("Checking")
-    try:
-        result = check(content.root, content.within, jobs=args.jobs, progress=bar)
-    finally:
-        bar.close()
+    result = _fixed(args, content) if args.fix or args.dry_run else _checked(args, content)
     report = result.report(asking.prefix(content.root), earlier)
     reporting.write(reports, report)
     return codes.of(report, args.trace)
+
+
+def _checked(args: Namespace, content: "Asked") -> "CheckResult":
+    from guidebuild.build.check import check
+    from guidebuild.cli.progress import Bar
+
+    bar = Bar("Checking")
+    try:
+        return check(content.root, content.within, jobs=args.jobs, progress=bar)
+    finally:
+        bar.close()
+
+
+def _fixed(args: Namespace, content: "Asked") -> "CheckResult":
+    """What is left after mending; with `--dry-run` the difference is shown and nothing is written."""
+    from guidebuild.build.check import check
+    from guidebuild.build.fix import fix, put
+    from guidebuild.cli.difference import difference
+
+    fixed = fix(content.root, lambda root: check(root, content.within, jobs=args.jobs))
+    shown = difference(fixed, asking.prefix(content.root))
+    if args.dry_run:
+        reporting.print_out(shown)
+    else:
+        put(content.root, fixed)
+    done = "Would mend" if args.dry_run else "Mended"
+    print(f"{done}: {fixed.mended} in {len(fixed.after)} files.", file=sys.stderr)
+    return fixed.result
