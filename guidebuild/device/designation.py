@@ -11,7 +11,7 @@ from decimal import Decimal
 from guidebuild.device.screw import Screw
 from guidebuild.device.standards import drive_of, head_of, split_standard
 from guidebuild.device.threads import coarse, is_pitch
-from guidebuild.device.vocabulary import next_word
+from guidebuild.device.vocabulary import next_word, pinned
 from guidebuild.source.span import Span
 
 _N = r"(\d+(?:[.,]\d+)?)"
@@ -74,6 +74,8 @@ def _with_words(screw: Screw, rest: str) -> Screw | None:
                 screw = replace(screw, locking=word.value)
             case "captive":
                 screw = replace(screw, captive=True)
+            case "pin":
+                screw = replace(screw, drive=pinned(screw.drive))
             case "recess":
                 recess = word.value
             case _:  # finish, end, class: they change nothing that a guide asks

@@ -101,6 +101,13 @@ def next_word(text: str) -> tuple[Word, int] | None:
     return None
 
 
+def pinned(drive: str | None) -> str | None:
+    """The drive with a pin in its middle: `TX10` becomes `TR10`; others have no such form."""
+    if drive is None:
+        return None
+    return re.sub(r"^TX(?=\d|$)", "TR", re.sub(r"^hex(?= |$)", "hex-pin", drive))
+
+
 def _known_size(drive: str, size: str | None) -> bool:
     """Whether the drive exists in that size; a size of another list (`PH9`) is no word of ours."""
     sizes = drives()[drive].sizes
