@@ -1,9 +1,10 @@
 """The whole device: its record, as one value."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from decimal import Decimal
 
+from guidebuild.device.condition import Condition
 from guidebuild.device.option import Option
 from guidebuild.device.states import Kind
 from guidebuild.device.things import Connector, Hole, Joint, Part, Store, Thing
@@ -87,7 +88,7 @@ class Device:
     pictures: Mapping[str, PicturePoints]
     views: Mapping[str, View]
     folder: str = ""  # where its pictures lie, relative to the content folder
-    exclude: tuple[object, ...] = field(default=())  # conditions that can't occur
+    exclude: tuple[Condition, ...] = ()  # conditions that can't occur
 
     def part(self, key: str) -> Part:
         """The part of this key (KeyError, AssertionError where it is none: our own mistake)."""

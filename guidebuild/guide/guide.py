@@ -8,7 +8,7 @@ from guidebuild.device.condition import Condition
 from guidebuild.device.kit import Kit
 from guidebuild.device.option import Option
 from guidebuild.device.states import State
-from guidebuild.guide.prose import Prose
+from guidebuild.guide.prose import Picture, Prose
 from guidebuild.guide.stage import Stage
 from guidebuild.guide.step import Step
 from guidebuild.source.said import Said
@@ -95,6 +95,7 @@ class Guide:
     allows: tuple[Allow, ...] = ()
     video: Said | None = None
     intro: tuple[Prose, ...] = ()
+    pictures: tuple[Picture, ...] = ()  # of the introduction
     stages: tuple[Stage, ...] = ()
 
     @property

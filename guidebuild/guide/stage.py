@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field
 
 from guidebuild.device.condition import Condition
+from guidebuild.guide.prose import Picture, Prose
 from guidebuild.guide.step import Step
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
@@ -32,3 +33,5 @@ class Stage:
     shared: bool = False
     span: Span = field(compare=False)
     file: str = ""
+    intro: tuple[Prose, ...] = ()  # what stands between its heading and its first step
+    pictures: tuple[Picture, ...] = ()  # and the pictures there

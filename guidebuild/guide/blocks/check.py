@@ -41,3 +41,4 @@ class Check:
     when: Condition | None
     note: Said | None
     span: Span = field(compare=False)
+    with_: tuple[Said, ...] = ()  # tools, any of them

@@ -1,0 +1,75 @@
+"""A content folder into values: the one way in."""
+
+from collections.abc import Iterable
+from pathlib import Path, PurePath
+
+from guidebuild.guide.content import Content
+from guidebuild.read.faults import outside_content
+from guidebuild.read.files import Folder, folder
+from guidebuild.read.guide.read import read_guide
+from guidebuild.read.guide.shared import SharedStages
+from guidebuild.read.library import Library
+from guidebuild.read.report import Report
+from guidebuild.source.finding import Finding
+from guidebuild.source.span import Span
+from guidebuild.source.text import Source
+
+
+def read_content(
+    root: Path, only: Iterable[str | PurePath] | None = None
+) -> tuple[Content, list[Finding]]:
+    """Everything under `root`, and what is wrong with it, in order.
+
+    `only`: guides (paths relative to `root`); then nothing else is read but what these draw on.
+    """
+    report = Report()
+    found = folder(root, report)
+    library = Library(found, report)
+    library.open()
+    shared = SharedStages(library)
+    wanted = None if only is None else {PurePath(path).as_posix() for path in only}
+    paths = sorted(path for path in guide_paths(found) if wanted is None or path in wanted)
+    guides = tuple(one for path in paths if (one := read_guide(path, shared)) is not None)
+    if wanted is None:
+        _rest(library, shared)
+    content = Content(
+        root=root,
+        settings=library.settings,
+        tools=library.tools,
+        terms=library.terms,
+        devices={id_: one for id_, one in sorted(library.devices.items()) if one is not None},
+        kits={id_: one for id_, one in sorted(library.kits.items()) if one is not None},
+        guides=guides,
+        sources={path: one for path, one in sorted(found.sources.items()) if one is not None},
+        files=found.files,
+    )
+    return content, report.findings
+
+
+def guide_paths(found: Folder) -> list[str]:
+    """The guides of a folder: `guides/<device>/<guide>.md`."""
+    return [path for path in found.files if _is_guide(path)]
+
+
+def _is_guide(path: str) -> bool:
+    steps = path.split("/")
+    return steps[0] == "guides" and path.endswith(".md") and len(steps) == 3
+
+
+def _is_shared(path: str) -> bool:
+    steps = path.split("/")
+    return steps[0] == "guides" and path.endswith(".md") and "shared" in steps[1:-1]
+
+
+def _rest(library: Library, shared: SharedStages) -> None:
+    """What no guide draws on: read too, so that one run shows all that is wrong."""
+    for id_ in library.device_ids:
+        library.record(id_)
+    for id_ in library.kit_ids:
+        library.kit_of(id_)
+    for path in sorted(path for path in library.folder.files if _is_shared(path)):
+        shared.file(path)
+    for path in sorted(library.folder.leaving):
+        if path.endswith((".md", ".yaml")):
+            nothing = Span(Source(path, ""), 0, 0)
+            library.report.tell(outside_content, nothing, path=path)

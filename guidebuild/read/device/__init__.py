@@ -1,0 +1,1 @@
+"""Device records, kits and what lies beside them, into the values of `device/`."""

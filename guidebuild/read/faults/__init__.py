@@ -1,0 +1,1 @@
+"""What may be wrong with an author's text before anything is proved: one file a fault."""

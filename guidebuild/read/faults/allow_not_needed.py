@@ -1,0 +1,11 @@
+"""A silenced rule had nothing to say.
+
+What it was for is gone. Left in place, it would hide the next mistake.
+"""
+
+from guidebuild.proof.hit import Rule
+from guidebuild.source.finding import Category
+
+RULE = Rule(category=Category.SUSPICIOUS)
+MESSAGE = "`{rule}` has nothing to say here"
+HELP = "take it out"

@@ -1,0 +1,11 @@
+"""A rule that is silenced does not exist.
+
+A misspelt name silences nothing.
+"""
+
+from guidebuild.proof.hit import Rule
+from guidebuild.source.finding import Category
+
+RULE = Rule(category=Category.CORRECTNESS)
+MESSAGE = "there is no rule `{rule}`"
+HELP = "{do}"

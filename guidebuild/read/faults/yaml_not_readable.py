@@ -1,0 +1,11 @@
+"""The YAML here can't be read.
+
+Indentation, brackets or quotes do not match, so what belongs to what is open.
+"""
+
+from guidebuild.proof.hit import Rule
+from guidebuild.source.finding import Category
+
+RULE = Rule(category=Category.CORRECTNESS)
+MESSAGE = "this is not readable as YAML: {problem}"
+HELP = "{do}"

@@ -1,0 +1,118 @@
+"""The content folder on the disk: what lies in it, and its texts, each read once."""
+
+import os
+from dataclasses import dataclass, field
+from itertools import pairwise
+from pathlib import Path
+from posixpath import normpath
+
+from guidebuild.read.faults import file_too_large, not_utf_8
+from guidebuild.read.report import Report
+from guidebuild.source.span import Span
+from guidebuild.source.text import Source
+
+LARGEST = 1_000_000  # bytes of a text file: some hundred times a long guide
+LONGEST = 20_000  # characters of a line
+
+
+@dataclass(slots=True)
+class Folder:
+    """`files`: all files, relative to the root, with `/`; what links lead to outside is not among them."""
+
+    root: Path
+    report: Report
+    files: frozenset[str] = frozenset()
+    leaving: frozenset[str] = frozenset()  # links whose target lies outside
+    sources: dict[str, Source | None] = field(default_factory=dict)
+
+    def source(self, path: str) -> Source | None:
+        """The text of a file that exists; None (and told) where it can't be read as text."""
+        if path not in self.sources:
+            self.sources[path] = self._load(path)
+        return self.sources[path]
+
+    def _load(self, path: str) -> Source | None:
+        file = self.root / path
+        try:
+            size = file.stat().st_size
+            data = file.read_bytes() if size <= LARGEST else b""
+        except OSError:
+            return None
+        if size > LARGEST:
+            self._too_large(path, "this file", f"{size} bytes", f"{LARGEST} bytes")
+            return None
+        return self._text(path, data)
+
+    def _text(self, path: str, data: bytes) -> Source | None:
+        try:
+            text = data.decode("utf-8-sig")
+        except UnicodeDecodeError as error:
+            self._not_utf_8(path, data, error)
+            return None
+        source = Source(path, text)
+        if len(text) > LONGEST and (long := _long_line(source)):
+            shown = f"{long.end - long.start} characters"
+            self.report.tell(file_too_large, long, what="this line", size=shown, limit=f"{LONGEST}")
+            return None
+        return source
+
+    def _too_large(self, path: str, what: str, size: str, limit: str) -> None:
+        nothing = Source(path, "")
+        self.report.tell(file_too_large, Span(nothing, 0, 0), what=what, size=size, limit=limit)
+
+    def _not_utf_8(self, path: str, data: bytes, error: UnicodeDecodeError) -> None:
+        """Shown in the text as it would read with that byte replaced."""
+        before = data[: error.start].decode("utf-8-sig", "replace")
+        shown = Source(path, data.decode("utf-8-sig", "replace"))
+        at = min(len(before), max(len(shown.text) - 1, 0))
+        span = Span(shown, at, min(at + 1, len(shown.text)))
+        self.report.tell(not_utf_8, span, byte=f"0x{data[error.start]:02X}", line=span.line)
+
+
+def _long_line(source: Source) -> Span | None:
+    starts = [*source.line_starts, len(source.text) + 1]
+    for start, next_ in pairwise(starts):
+        if next_ - start > LONGEST:
+            return Span(source, start, next_ - 1)
+    return None
+
+
+def folder(root: Path, report: Report) -> Folder:
+    """What lies under `root`. Links are followed only where they stay inside."""
+    files, leaving = set(), set()
+    top = os.path.realpath(root)
+    waiting, seen = [""], {top}
+    while waiting:
+        below = waiting.pop()
+        for entry in _listing(root, below):
+            path = f"{below}{entry.name}"
+            if entry.is_symlink():
+                target = os.path.realpath(entry.path)
+                if not target.startswith(top + os.sep):
+                    leaving.add(path)
+                    continue
+                if entry.is_dir():
+                    if target in seen:
+                        continue
+                    seen.add(target)
+            if entry.is_dir():
+                waiting.append(path + "/")
+            elif entry.is_file():
+                files.add(path)
+    return Folder(root, report, frozenset(files), frozenset(leaving))
+
+
+def _listing(root: Path, below: str) -> list["os.DirEntry[str]"]:
+    try:
+        with os.scandir(root / below) as entries:
+            return [entry for entry in entries if not entry.name.startswith(".")]
+    except OSError:
+        return []
+
+
+def inside(beside: str, path: str) -> str | None:
+    """A path written in a file of the folder `beside`, relative to the content folder; None: it leaves it."""
+    if path.startswith(("/", "\\")) or ":" in path or "\\" in path or "\0" in path:
+        return None
+    found = normpath(f"{beside}/{path}" if beside else path)
+    return None if found == ".." or found.startswith("../") else found

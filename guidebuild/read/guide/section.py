@@ -1,0 +1,128 @@
+"""A Markdown body cut at its headings: stages, steps, methods, and what stands in each."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from typing import TypeAlias
+
+from markdown_it.token import Token
+
+from guidebuild.guide.prose import Prose
+from guidebuild.read.markdown.document import Document
+from guidebuild.read.markdown.prose import matching, prose
+from guidebuild.read.markdown.runs import Image, runs
+from guidebuild.source.said import Said
+from guidebuild.source.span import Span
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """`link`: the path that the whole heading leads to. `line`: with its signs."""
+
+    level: int
+    title: Said
+    link: Said | None
+    line: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Fence:
+    """A fenced block: its name, and where its body stands (offsets)."""
+
+    name: Said
+    start: int
+    end: int
+    span: Span
+    at_margin: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Break:
+    """A `***` line."""
+
+    span: Span
+
+
+Piece: TypeAlias = Heading | Fence | Break | Prose | Image
+
+
+@dataclass(slots=True)
+class Section:
+    """A heading and what follows it up to the next heading; the first section of a file has none."""
+
+    heading: Heading | None
+    pieces: list[Fence | Break | Prose | Image] = field(default_factory=list)
+    end: int = 0  # offset after the last non-blank character
+
+
+def sections(document: Document) -> list[Section]:
+    """The whole body, in order."""
+    found = [Section(None)]
+    for piece in _pieces(document):
+        if isinstance(piece, Heading):
+            found.append(Section(piece, end=piece.line.end))
+        else:
+            found[-1].pieces.append(piece)
+            found[-1].end = max(found[-1].end, piece.span.end)
+    return found
+
+
+def _pieces(document: Document) -> Iterator[Piece]:
+    tokens = document.tokens
+    at = 0
+    while at < len(tokens):
+        token, end = tokens[at], matching(tokens, at)
+        match token.type:
+            case "heading_open":
+                yield _heading(document, token, tokens[at + 1])
+            case "fence" if token.info.strip():
+                yield _fence(document, token)
+            case "hr":
+                yield Break(document.lines(token))
+            case _:
+                yield from prose(document, tokens[at : end + 1])
+                yield from _strays(document, tokens[at : end + 1])
+        at = end + 1
+
+
+def _strays(document: Document, tokens: list[Token]) -> Iterator[Fence]:
+    """Named blocks inside a list or a quotation, where they can't be done."""
+    for token in tokens:
+        if token.type == "fence" and token.level > 0 and token.info.strip():
+            yield _fence(document, token, at_margin=False)
+
+
+def _fence(document: Document, token: Token, at_margin: bool = True) -> Fence:
+    first, after = token.map or (0, 1)
+    start, end = document.line(first)
+    line = document.source.text[start:end]
+    name = token.info.strip()
+    at = start + max(line.find(name, line.find(token.markup) + len(token.markup)), 0)
+    closing = document.line(after - 1)
+    span = document.lines(token)
+    body = min(document.line(first + 1)[0], len(document.source.text))
+    last = document.source.text[closing[0] : closing[1]].strip("> \t")
+    body_end = closing[0] if after - 1 > first and set(last) == set(token.markup[0]) else span.end
+    said = Said(name, Span(document.source, at, at + len(name)))
+    return Fence(said, body, max(body, body_end), span, at_margin)
+
+
+def _heading(document: Document, token: Token, inline: Token) -> Heading:
+    children, places = document.inline(inline)
+    found = runs(children, places, len(inline.content))
+    text = "".join(run.alt.text if isinstance(run, Image) else run.text for run in found).strip()
+    line = document.lines(token)
+    span = line
+    if found:
+        span = Span(line.source, found[0].span.start, found[-1].span.end)
+    links = {None if isinstance(run, Image) else run.href for run in found}
+    link = next(iter(links)) if len(links) == 1 else None
+    return Heading(int(token.tag[1]), Said(text, span), _linked(link, line), line)
+
+
+def _linked(link: str | None, line: Span) -> Said | None:
+    if link is None:
+        return None
+    at = line.text.rfind(link)
+    if at < 0:
+        return Said(link, line)
+    return Said(link, Span(line.source, line.start + at, line.start + at + len(link)))

@@ -1,0 +1,1 @@
+"""CommonMark into sections, blocks and prose, every run of text with its place."""

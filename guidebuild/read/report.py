@@ -1,0 +1,41 @@
+"""Where readers put what they find: each mistake once, and which files lost something by it."""
+
+from guidebuild.read.fault import Fault, finding
+from guidebuild.source.edit import Edit
+from guidebuild.source.finding import Finding, Related
+from guidebuild.source.span import Span
+
+
+class Report:
+    """The findings of one run of the reader.
+
+    `broken` holds the paths of files of which something could not be read at all, so that what stands in
+    them is not the whole of what the author wrote.
+    """
+
+    __slots__ = ("_found", "broken")
+
+    def __init__(self) -> None:
+        self._found: dict[tuple[str, int, int, str, str], Finding] = {}
+        self.broken: set[str] = set()
+
+    def tell(
+        self,
+        fault: Fault,
+        span: Span,
+        *,
+        lost: bool = True,
+        edits: tuple[Edit, ...] = (),
+        related: tuple[Related, ...] = (),
+        **words: object,
+    ) -> None:
+        """Say that something is wrong; `lost` is False where reading goes on as the author surely meant."""
+        found = finding(fault, span, edits, related, **words)
+        self._found.setdefault(found.sort_key, found)
+        if lost:
+            self.broken.add(span.source.path)
+
+    @property
+    def findings(self) -> list[Finding]:
+        """Everything found so far, in the order in which it is told."""
+        return sorted(self._found.values(), key=lambda found: found.sort_key)

@@ -1,0 +1,1 @@
+"""YAML nodes into values, as the schemas in `schema/` say."""

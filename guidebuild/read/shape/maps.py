@@ -1,0 +1,167 @@
+"""Maps: which keys may stand there, which must, and what is said about one that may not."""
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, TypeAlias
+
+from yaml.nodes import MappingNode, ScalarNode
+
+from guidebuild.read.faults import repeated_key, unknown_key, wrong_type
+from guidebuild.read.shape.entry import LOST, Entry
+from guidebuild.read.shape.reading import Reading
+from guidebuild.read.shape.schema import Schema, follow
+from guidebuild.read.shape.words import refuse
+from guidebuild.source.edit import Edit
+from guidebuild.source.finding import Related
+from guidebuild.source.nearest import meant, nearest
+
+Reader: TypeAlias = Callable[[Any, Reading], Any]
+Compile: TypeAlias = Callable[[Schema, str], Reader]
+
+
+@dataclass(frozen=True, slots=True)
+class Keys:
+    """What a schema says of a map's keys. `just_one` and `any_of`: sets of keys of which one, or some, must be."""
+
+    readers: dict[str, Reader]
+    others: Reader | None
+    name_form: re.Pattern[str] | None
+    name_says: str
+    required: tuple[str, ...]
+    just_one: tuple[str, ...]
+    any_of: tuple[tuple[str, ...], ...]
+    least: int
+
+
+def map_reader(schema: Schema, inside: str, compile_: Compile) -> Reader:
+    """The reader of a map; an unknown key or a bad value never hides the rest."""
+    keys = _keys(schema, inside, compile_)
+
+    def read_map(node: Any, reading: Reading) -> Any:
+        if type(node) is not MappingNode:
+            return refuse(node, reading, {"type": "object"})
+        if not reading.spend(len(node.value), node):
+            return LOST
+        return _read(keys, node, reading)
+
+    return read_map
+
+
+def _keys(schema: Schema, inside: str, compile_: Compile) -> Keys:
+    readers = {}
+    for part in schema.get("allOf", ()):
+        shared, there = follow(part["$ref"], inside)
+        readers.update({k: compile_(v, there) for k, v in shared.get("properties", {}).items()})
+    readers.update({k: compile_(v, inside) for k, v in schema.get("properties", {}).items()})
+    others = schema.get("additionalProperties")
+    names = schema.get("propertyNames", {})
+    if "$ref" in names:
+        names, _ = follow(names["$ref"], inside)
+    return Keys(
+        readers=readers,
+        others=compile_(others, inside) if isinstance(others, dict) else None,
+        name_form=re.compile(names["pattern"]) if "pattern" in names else None,
+        name_says=names.get("x-says", "be a name of the usual form"),
+        required=tuple(schema.get("required", ())),
+        just_one=tuple(one["required"][0] for one in schema.get("oneOf", ())),
+        any_of=tuple(tuple(one["required"]) for one in schema.get("anyOf", ())),
+        least=schema.get("minProperties", 0),
+    )
+
+
+def _read(keys: Keys, node: Any, reading: Reading) -> Entry:
+    entry = Entry(reading.span(node))
+    outer = reading.key
+    for key_node, value_node in node.value:
+        name = _name(keys, key_node, entry, reading)
+        if name is None:
+            continue
+        entry.keys[name] = reading.said(key_node)
+        reading.key = name
+        read = keys.readers.get(name) or keys.others
+        value = LOST if read is None else read(value_node, reading)
+        if value is not LOST:
+            entry.values[name] = value
+    reading.key = outer
+    _ask_for(keys, entry, reading)
+    return entry
+
+
+def _name(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | None:
+    """The key that is meant, or None where its value can't be read."""
+    if type(node) is not ScalarNode:
+        refuse(node, reading, {"x-says": "have plain words for keys"})
+        return None
+    name: str = node.value
+    if name not in keys.readers:
+        if keys.others is None:
+            return _unknown(keys, node, entry, reading)
+        if not name or (keys.name_form and not keys.name_form.search(name)):
+            outer, reading.key = reading.key, name
+            refuse(node, reading, {"x-says": keys.name_says})
+            reading.key = outer
+    if name in entry.keys:
+        first = Related(entry.keys[name].span, "stands here first")
+        reading.report.tell(repeated_key, reading.span(node), related=(first,), key=name)
+        return None
+    return name
+
+
+def _unknown(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | None:
+    span, name = reading.span(node), node.value
+    free = [key for key in keys.readers if key not in entry.keys]
+    guess, sure = nearest(name, free), meant(name, free)
+    do = f"write `{guess}`" if guess else "these may stand here: " + ", ".join(free[:30])
+    reading.report.tell(
+        unknown_key,
+        span,
+        lost=sure is None,
+        edits=(Edit(span, guess),) if guess else (),
+        key=name,
+        where=f"`{reading.key}`",
+        do=do,
+    )
+    return sure
+
+
+def _ask_for(keys: Keys, entry: Entry, reading: Reading) -> None:
+    """Keys that must be there."""
+    for name in keys.required:
+        if name not in entry.keys:
+            _missing(entry, reading, f"have the key `{name}`", f"add `{name}:`")
+    if keys.just_one:
+        there = [name for name in keys.just_one if name in entry.keys]
+        listed = ", ".join(f"`{name}`" for name in keys.just_one)
+        if not there:
+            _missing(entry, reading, f"have one of {listed}", "add the one that you mean")
+        elif len(there) > 1:
+            _one_too_many(entry, reading, there)
+    if keys.any_of and not any(all(n in entry.keys for n in names) for names in keys.any_of):
+        names = [name for name in keys.any_of[-1] if name not in entry.keys]
+        listed = ", ".join(f"`{name}`" for name in names)
+        _missing(entry, reading, f"have the key {listed}", f"add {listed}")
+    if len(entry.keys) < keys.least:
+        _missing(entry, reading, "say something", "add what you mean, or take it out")
+
+
+def _missing(entry: Entry, reading: Reading, wanted: str, do: str) -> None:
+    reading.report.tell(
+        wrong_type, entry.span, what=f"`{reading.key}`", wanted=wanted, found="", do=do
+    )
+
+
+def _one_too_many(entry: Entry, reading: Reading, there: list[str]) -> None:
+    second = entry.keys[there[1]]
+    first = Related(entry.keys[there[0]].span, "the other one")
+    reading.report.tell(
+        wrong_type,
+        second.span,
+        related=(first,),
+        what=f"`{reading.key}`",
+        wanted=f"have either `{there[0]}` or `{there[1]}`",
+        found=", not both",
+        do="write each in an entry of its own, or take one out",
+    )
+    for name in there[1:]:
+        entry.values.pop(name, None)

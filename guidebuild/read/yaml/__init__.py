@@ -1,0 +1,1 @@
+"""YAML texts into nodes, safely, and what YAML would do to an author's sentence."""
