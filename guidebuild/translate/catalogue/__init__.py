@@ -1,0 +1,1 @@
+"""A source and its catalogue over time: what still holds, what went out of date, and how."""

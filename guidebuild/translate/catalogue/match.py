@@ -1,0 +1,106 @@
+"""Which old entry a segment goes on from: by id and by what it says, never by likeness."""
+
+import re
+from collections.abc import Callable, Iterable, Sequence
+from typing import TypeVar
+
+from guidebuild.translate.po.entry import Entry
+from guidebuild.translate.segments.segment import Segment
+
+K = TypeVar("K")
+_CHECKSUM = re.compile(r"\.[0-9a-f]{6}(?:-\d+)?$")
+
+
+def stem_of(context: str) -> str:
+    """An id without a sentence's own checksum: the step and slot that it stands in."""
+    return _CHECKSUM.sub("", context)
+
+
+def slot_of(context: str) -> str:
+    """The slot of an id: its last part, without checksum."""
+    return stem_of(context).rpartition("/")[2]
+
+
+def matched(segments: Sequence[Segment], entries: Sequence[Entry]) -> dict[int, Entry]:
+    """Index of a segment -> the entry that it goes on from.
+
+    First the same text in the same step and slot; then, between neighbours that are matched, by place; last
+    the same text in the same slot of another step (moved, or its step got another name).
+    """
+    found: dict[int, Entry] = {}
+    left = {number: entry for number, entry in enumerate(entries) if entry.context is not None}
+    by_text(
+        segments, left, found, lambda one: _stem(one), lambda entry: stem_of(entry.context or "")
+    )
+    _by_place(segments, left, found)
+    by_text(segments, left, found, lambda one: one.slot, lambda entry: slot_of(entry.context or ""))
+    return found
+
+
+def by_text(
+    segments: Sequence[Segment],
+    left: dict[int, Entry],
+    found: dict[int, Entry],
+    of_segment: Callable[[Segment], str],
+    of_entry: Callable[[Entry], str],
+) -> None:
+    """Take out of `left` what says the same where `of_segment` equals `of_entry`, in order."""
+    waiting: dict[tuple[str, str], list[int]] = {}
+    for number, entry in left.items():
+        waiting.setdefault((of_entry(entry), entry.source), []).append(number)
+    for index, segment in enumerate(segments):
+        numbers = waiting.get((of_segment(segment), segment.text))
+        if index not in found and numbers:
+            found[index] = left.pop(numbers.pop(0))
+
+
+def _stem(segment: Segment) -> str:
+    return stem_of(segment.id) if segment.many else segment.id
+
+
+def _by_place(segments: Sequence[Segment], left: dict[int, Entry], found: dict[int, Entry]) -> None:
+    """What stands alone in its slot keeps its id; sentences pair in order between matched neighbours."""
+    rest: dict[str, list[int]] = _grouped(
+        (stem_of(entry.context or ""), number)
+        for number, entry in left.items()
+        if not entry.obsolete
+    )
+    for stem, indexes in _grouped(
+        (_stem(one), index) for index, one in enumerate(segments)
+    ).items():
+        new = [index for index in indexes if index not in found]
+        old = rest.get(stem, [])
+        pairs: Iterable[tuple[int, int]]
+        if len(new) == len(old) or not segments[indexes[0]].many:
+            pairs = zip(new, old, strict=False)
+        else:
+            pairs = _between_neighbours(indexes, old, found, left)
+        for index, number in pairs:
+            found[index] = left.pop(number)
+
+
+def _between_neighbours(
+    indexes: Sequence[int], old: Sequence[int], found: dict[int, Entry], left: dict[int, Entry]
+) -> Iterable[tuple[int, int]]:
+    """Pairs of the gaps that hold as many new sentences as old ones; where they differ nobody can know."""
+    lines = [left[number].line for number in old]
+    gap: list[int] = []
+    low = 0
+    pairs: list[tuple[int, int]] = []
+    for index in (*indexes, None):
+        if index is not None and index not in found:
+            gap.append(index)
+            continue
+        high = found[index].line if index is not None else 2**62
+        inside = [number for number, line in zip(old, lines, strict=True) if low < line < high]
+        if len(inside) == len(gap):
+            pairs += zip(gap, inside, strict=True)
+        gap, low = [], max(low, high)
+    return pairs
+
+
+def _grouped(pairs: Iterable[tuple[str, int]]) -> dict[str, list[int]]:
+    groups: dict[str, list[int]] = {}
+    for key, value in pairs:
+        groups.setdefault(key, []).append(value)
+    return groups

@@ -1,0 +1,1 @@
+"""What a translator gets: the author's sentences, each with a stable id, and the way back into the guide."""
