@@ -54,10 +54,10 @@ def called(device: Device, key: str) -> str:
             return f"{_sort(thing)} {thing.id}"
 
 
-def listed(words: Sequence[str]) -> str:
-    """`a`, `a and b`, `a, b and c`; from the fifth on they are counted."""
-    if len(words) > MOST:
-        return f"{', '.join(words[: MOST - 1])} and {len(words) - MOST + 1} more"
+def listed(words: Sequence[str], most: int = MOST) -> str:
+    """`a`, `a and b`, `a, b and c`; of more than `most` the rest are counted."""
+    if len(words) > most:
+        return f"{', '.join(words[: most - 1])} and {len(words) - most + 1} more"
     return " and ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))
 
 

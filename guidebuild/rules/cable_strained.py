@@ -19,9 +19,9 @@ from guidebuild.guide.blocks.part import PartAct
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof, Walked
-from guidebuild.proof.questions.held import links_across
 from guidebuild.proof.questions.history import place, walked
 from guidebuild.proof.questions.joined import shown
+from guidebuild.proof.questions.moment import links_across
 from guidebuild.source.finding import Category
 
 RULE = Rule(category=Category.SUSPICIOUS)

@@ -12,12 +12,13 @@ read in the original.
 
 from collections.abc import Iterator
 
+from guidebuild.device.ends import STAY_OPEN
 from guidebuild.device.states import State
 from guidebuild.device.things import Joint, Thing
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Ending
 from guidebuild.proof.proof import Proof
-from guidebuild.proof.questions.joined import STAY_OPEN, endings, falls_short
+from guidebuild.proof.questions.joined import endings, falls_short
 from guidebuild.source.finding import Category
 
 RULE = Rule(category=Category.CORRECTNESS)

@@ -10,13 +10,14 @@ Source: common practice, no source.
 from collections.abc import Iterator
 
 from guidebuild.device.acts import CLOSING
+from guidebuild.device.ends import STAY_OPEN
 from guidebuild.device.states import State
 from guidebuild.device.things import Joint, Thing
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Ending, Need
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.history import taken_away
-from guidebuild.proof.questions.joined import STAY_OPEN, endings, falls_short, unmet
+from guidebuild.proof.questions.joined import endings, falls_short, unmet
 from guidebuild.source.finding import Category
 
 RULE = Rule(category=Category.CORRECTNESS)

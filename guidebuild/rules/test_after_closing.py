@@ -16,9 +16,9 @@ from guidebuild.device.states import State
 from guidebuild.guide.blocks.check import Check
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof, Walked
-from guidebuild.proof.questions.hidden import covers_of
 from guidebuild.proof.questions.history import put_there
 from guidebuild.proof.questions.joined import shown
+from guidebuild.proof.questions.moment import covers_of
 from guidebuild.proof.questions.standing import guarded
 from guidebuild.proof.questions.testing import Closed, first_tests
 from guidebuild.source.finding import Category

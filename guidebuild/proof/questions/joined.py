@@ -18,8 +18,6 @@ from guidebuild.source.span import Span
 
 T = TypeVar("T")
 
-STAY_OPEN = frozenset({"solder", "tape", "bead"})  # joints that no part closes by going on
-
 
 @dataclass(frozen=True, slots=True)
 class Mistake:

@@ -1,0 +1,64 @@
+"""Work on mains, gas or a refrigerant, and the guide does not say who may do it.
+
+In most places such work is kept by law to people with a licence, and an insurance asks for it. The
+guide can't know the local code, but it can say which skill it asks for and send everybody else
+away.
+
+Source: common practice, no source; national law decides (for mains, gas and refrigerants alike),
+and a guide defers to it.
+"""
+
+import re
+from collections.abc import Iterator
+
+from guidebuild.proof.hit import Hit, Rule
+from guidebuild.proof.mistake import Move
+from guidebuild.proof.proof import Proof
+from guidebuild.proof.questions.cautioned import keys_of
+from guidebuild.proof.questions.history import place, walked
+from guidebuild.source.finding import Category, Related
+
+RULE = Rule(category=Category.SAFETY)
+
+MESSAGE = "this guide works on {what}, and does not say who may do that"
+
+HELP = "say `skill: skilled` or `licensed`, and with `only:` who may do it under the local code"
+
+
+DANGEROUS = {
+    "mains": re.compile(r"\bmains\b|\b(?:230|240|120|110|400) ?V\b", re.IGNORECASE),
+    "gas": re.compile(
+        r"\b(?:natural gas|gas valve|gas line|gas pipe|gas burner|gas supply|propane|butane)\b",
+        re.I,
+    ),
+    "refrigerant": re.compile(r"\brefrigerants?\b", re.IGNORECASE),
+}
+
+
+def check(proof: Proof) -> Iterator[Hit]:
+    guide = proof.guide
+    if guide.skill is not None and guide.only is not None:
+        return
+    for what, pattern in DANGEROUS.items():
+        move = _first(proof, pattern)
+        if move is not None:
+            span = guide.skill.span if guide.skill else guide.title.span
+            related = (Related(place(move), "it is handled here"),)
+            yield Hit(span, {"what": what}, related)
+            return
+
+
+def _first(proof: Proof, pattern: re.Pattern[str]) -> Move | None:
+    """The first act on a thing that is called so, or that a hazard of the record calls so."""
+    device = proof.device
+    handled: set[str] = set()
+    for hazard in device.hazards.values():
+        if pattern.search(hazard.hazard.text):
+            handled |= keys_of(device, hazard)
+    for one in walked(proof):
+        if isinstance(one.doing, Move):
+            thing = device.things[one.doing.thing]
+            name = thing.name.text if thing.name else ""
+            if thing.key in handled or pattern.search(f"{thing.id.replace('-', ' ')} {name}"):
+                return one.doing
+    return None
