@@ -3,7 +3,14 @@
 from collections.abc import Callable
 from pathlib import Path
 
+from guidebuild.build.batch import Batch, run
+from guidebuild.build.place import Asked
 from guidebuild.build.result import CheckResult
+from guidebuild.build.settle import settle
+from guidebuild.build.share import run_all
+from guidebuild.read.content import guide_paths
+from guidebuild.read.files import folder
+from guidebuild.read.report import Report
 
 Progress = Callable[[int, int], None]  # guides done, of how many
 
@@ -18,6 +25,32 @@ def check(
 ) -> CheckResult:
     """Check a content folder, or what lies `within` it (a content path).
 
-    `keep` leaves content and proofs in the result, for outputs; it works in one process.
+    `keep` leaves content and proofs in the result, for outputs; that works in one process.
     """
-    ...
+    asked = Asked(root, within)
+    every = sorted(guide_paths(folder(root, Report())))
+    mine = [path for path in every if asked.covers(path)]
+    whole = (
+        not within or not mine
+    )  # of a record or a kit all guides are checked, and its own findings told
+    paths = every if whole else mine
+    if keep:
+        batch = run(root, paths, lambda _: None, rest=whole, keep=True)
+    else:
+        batch = run_all(root, paths, whole, jobs, progress)
+    return _result(batch, asked, whole, bool(mine))
+
+
+def _result(batch: Batch, asked: Asked, whole: bool, guides: bool) -> CheckResult:
+    slips = settle(batch.outcomes, batch.other, batch.settings, whole=whole)
+    if not guides:
+        slips = tuple(slip for slip in slips if asked.covers(slip.finding.span.source.path))
+    proved = [outcome for outcome in batch.outcomes if outcome.configurations]
+    return CheckResult(
+        slips=slips,
+        faults=(*batch.faults, *(found for each in batch.outcomes for found in each.faults)),
+        guides=tuple(sorted(outcome.path for outcome in proved)),
+        configurations=sum(outcome.configurations for outcome in proved),
+        content=batch.content,
+        proofs=tuple(batch.proofs),
+    )

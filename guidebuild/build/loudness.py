@@ -1,9 +1,12 @@
 """How loud each rule is: by its category, unless the content's settings say otherwise."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Iterator
 
-from guidebuild.source.finding import Category, Loudness
+from guidebuild.build import rulebook
+from guidebuild.build.tell import finding
+from guidebuild.guide.settings import OFF, Settings
+from guidebuild.proof.hit import Hit
+from guidebuild.source.finding import Category, Finding, Loudness
 
 USUAL = {
     Category.SAFETY: Loudness.ERROR,
@@ -12,19 +15,21 @@ USUAL = {
     Category.TEXT: Loudness.WARNING,
     Category.TRANSLATION: Loudness.WARNING,
 }
-OFF = "off"
 
 
-@dataclass(frozen=True, slots=True)
-class Loudnesses:
-    """`told`: rule -> status of a guide -> off, note, warning or error; the status "" is for all others."""
+def loudness(settings: Settings, rule: str, category: Category, status: str) -> Loudness | None:
+    """How loud the rule is in a guide of this status; None where it is off."""
+    level = settings.level(rule, status)
+    if level is None:
+        return USUAL[category]
+    return None if level == OFF else Loudness(level)
 
-    told: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
 
-    def of(self, rule: str, category: Category, status: str) -> Loudness | None:
-        """How loud the rule is in a guide of this status; None where it is off."""
-        by_status = self.told.get(rule, {})
-        word = by_status.get(status) or by_status.get("")
-        if word is None:
-            return USUAL[category]
-        return None if word == OFF else Loudness(word)
+def about_settings(settings: Settings) -> Iterator[Finding]:
+    """The rules that the settings name and that do not exist."""
+    for name, span in settings.rule_spans.items():
+        if name not in rulebook.names():
+            near = rulebook.nearest(name)
+            do = f"write `{near}`" if near else "take it out; `guidebuild explain` names all rules"
+            words = {"key": name, "where": "`rules`, which names rules only", "do": do}
+            yield finding(rulebook.entry("unknown-key"), Hit(span, words))

@@ -38,10 +38,14 @@ def make(root: Path, out: Path, progress: Progress = lambda done, total: None) -
     """
     _apart(root, out)
     result = check(root, keep=True, progress=progress)
-    if result.faults:
+    content = result.content
+    if result.faults or content is None:
         return Made(result)
     try:
-        made = [(name, maker(result.content, result.proofs)) for name, maker in outputs.makers()]
+        made = [
+            (name, maker(content, result.proofs, content.settings))
+            for name, maker in outputs.makers()
+        ]
         files = outputs.merged(made)
     except Exception as error:
         return Made(result, faults=(fault(error),))

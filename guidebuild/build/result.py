@@ -13,8 +13,8 @@ from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Finding
 
 if TYPE_CHECKING:  # slow to load, and a check that finds all in its cache needs neither
+    from guidebuild.guide.content import Content
     from guidebuild.proof.proof import Proof
-    from guidebuild.read.content import Content
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,18 +4,19 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from guidebuild.build.allows import Silence, about_allows
-from guidebuild.build.loudness import Loudnesses
+from guidebuild.build.loudness import about_settings, loudness
 from guidebuild.build.outcome import Outcome
+from guidebuild.guide.settings import Settings
 from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Finding, Loudness
 
-RANK = {loudness: rank for rank, loudness in enumerate(Loudness)}
+RANK = {loud: rank for rank, loud in enumerate(Loudness)}
 
 
 def settle(
     outcomes: Iterable[Outcome],
     other: Iterable[Finding],
-    loudnesses: Loudnesses,
+    settings: Settings,
     *,
     whole: bool = True,
 ) -> tuple[Slip, ...]:
@@ -25,21 +26,23 @@ def settle(
     heard = [
         slip
         for outcome in outcomes
-        for slip in _loud(silence.heard(outcome), loudnesses, outcome.status)
+        for slip in _loud(silence.heard(outcome), settings, outcome.status)
     ]
     status = {outcome.path: outcome.status for outcome in outcomes}
     for slip in about_allows(outcomes, silence, whole):
-        heard += _loud([slip], loudnesses, status[slip.guides[0]])
-    heard += _loud((Slip(found, Loudness.ERROR) for found in other), loudnesses, "")
+        heard += _loud([slip], settings, status[slip.guides[0]])
+    rest = (*other, *about_settings(settings))
+    heard += _loud((Slip(found, Loudness.ERROR) for found in rest), settings, "")
     return tuple(sorted(_joined(heard), key=lambda slip: slip.sort_key))
 
 
-def _loud(slips: Iterable[Slip], loudnesses: Loudnesses, status: str) -> Iterator[Slip]:
+def _loud(slips: Iterable[Slip], settings: Settings, status: str) -> Iterator[Slip]:
     """The slips as loud as the settings make them; those that are off are gone."""
     for slip in slips:
-        loudness = loudnesses.of(slip.finding.rule, slip.finding.category, status)
-        if loudness is not None:
-            yield replace(slip, loudness=loudness)
+        found = slip.finding
+        loud = loudness(settings, found.rule, found.category, status)
+        if loud is not None:
+            yield replace(slip, loudness=loud)
 
 
 def _joined(slips: Iterable[Slip]) -> Iterable[Slip]:

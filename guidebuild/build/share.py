@@ -17,23 +17,34 @@ PIECES = 4  # a process, so that one slow guide does not leave the others idle
 Progress = Callable[[int, int], None]  # done, of how many
 
 
-def run_all(root: Path, paths: Sequence[str], jobs: int | None, progress: Progress) -> list[Batch]:
-    """All guides at these content paths, in as many processes as it pays to use."""
-    jobs = min(jobs or len(os.sched_getaffinity(0)), max(len(paths) // (ENOUGH // 2), 1))
-    pieces = _pieces(paths, jobs * PIECES if jobs > 1 else 1)
-    if len(pieces) == 1:
-        return [run(root, paths, _counter(progress, len(paths)))]
-    batches, done = [], 0
+def run_all(
+    root: Path, paths: Sequence[str], rest: bool, jobs: int | None, progress: Progress
+) -> Batch:
+    """All these guides, in as many processes as it pays to use."""
+    jobs = jobs or cores()
+    if jobs < 2 or len(paths) < ENOUGH:
+        return run(root, paths, _counter(progress, len(paths)), rest=rest)
+    pieces = [*_pieces(paths, jobs * PIECES), *([[]] if rest else [])]
+    whole, done = Batch(), 0
     with _pool(jobs) as pool:
         for piece, batch in zip(pieces, pool.imap(partial(_piece, root), pieces), strict=True):
-            batches.append(batch)
+            whole.add(batch)
             done += len(piece)
             progress(done, len(paths))
-    return batches
+    return whole
+
+
+def cores() -> int:
+    """The cores that we may use."""
+    try:
+        return len(os.sched_getaffinity(0))
+    except AttributeError:  # not on this system
+        return os.cpu_count() or 1
 
 
 def _piece(root: Path, paths: Sequence[str]) -> Batch:
-    return run(root, paths, lambda _: None)
+    """One piece; the empty one is what no guide draws on."""
+    return run(root, paths, lambda _: None, rest=not paths)
 
 
 def _counter(progress: Progress, total: int) -> Callable[[int], None]:
@@ -49,8 +60,8 @@ def _counter(progress: Progress, total: int) -> Callable[[int], None]:
 
 def _pieces(paths: Sequence[str], count: int) -> list[Sequence[str]]:
     """The paths in about `count` runs: neighbours share a device, whose record is then read once."""
-    size = max(1, -(-len(paths) // count))
-    return [paths[start : start + size] for start in range(0, len(paths), size)] or [paths]
+    size = -(-len(paths) // count)
+    return [paths[start : start + size] for start in range(0, len(paths), size)]
 
 
 @contextmanager

@@ -9,10 +9,10 @@ from guidebuild.build.outcome import Outcome
 from guidebuild.build.rulebook import Entry
 from guidebuild.build.tell import finding
 from guidebuild.device.record import Device
+from guidebuild.guide.content import Content, GuideRead
 from guidebuild.guide.guide import Guide
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.prove import prove
-from guidebuild.read.content import Content, GuideRead
 from guidebuild.reports.parts.report import Fault
 from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Finding, Loudness
@@ -36,13 +36,15 @@ class _Bench:
 def work(
     each: GuideRead, content: Content, rules: Iterable[Entry], read: Iterable[Finding] = ()
 ) -> tuple[Outcome, Proof | None]:
-    """The guide's outcome, with what the reader found in it (`read`); no proof where proving fell over."""
+    """The guide's outcome, with what the reader found in it (`read`); no proof of a guide that could not be
+    read as a whole, nor where proving fell over.
+    """
     guide = each.guide
     bench = _Bench(guide)
     steps = Steps(guide)
     for found in read:
         bench.slip(found, steps)
-    proof = _prove(bench, each.device)
+    proof = _prove(bench, each.device) if each.whole else None
     if proof is not None:
         for rule in rules:
             _run(rule, proof, content, bench, steps)

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from guidebuild.source.said import Said
+from guidebuild.source.span import Span
 
 OFF = "off"  # a rule's level; the others are the words of Loudness
 
@@ -21,6 +22,7 @@ class Settings:
     theme: str = "sheet"
     rules: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
     profile: str = "ansi-z535"
+    rule_spans: Mapping[str, Span] = field(default_factory=dict, compare=False)  # rule -> its name
 
     def level(self, rule: str, status: str | None) -> str | None:
         """The level that the settings give a rule in a guide of this status, or None."""

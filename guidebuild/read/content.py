@@ -16,11 +16,12 @@ from guidebuild.source.text import Source
 
 
 def read_content(
-    root: Path, only: Iterable[str | PurePath] | None = None
+    root: Path, only: Iterable[str | PurePath] | None = None, rest: bool | None = None
 ) -> tuple[Content, list[Finding]]:
     """Everything under `root`, and what is wrong with it, in order.
 
     `only`: guides (paths relative to `root`); then nothing else is read but what these draw on.
+    `rest`: what no guide draws on is read too (usual where all guides are read).
     """
     report = Report()
     found = folder(root, report)
@@ -30,7 +31,7 @@ def read_content(
     wanted = None if only is None else {PurePath(path).as_posix() for path in only}
     paths = sorted(path for path in guide_paths(found) if wanted is None or path in wanted)
     guides = tuple(one for path in paths if (one := read_guide(path, shared)) is not None)
-    if wanted is None:
+    if wanted is None if rest is None else rest:
         _rest(library, shared)
     content = Content(
         root=root,

@@ -12,7 +12,7 @@ def settings(entry: Entry | None) -> Settings:
     """The settings; what is not said has its default."""
     if entry is None:
         return _DEFAULT
-    theme, profile = entry.said("theme"), entry.said("profile")
+    theme, profile, rules = entry.said("theme"), entry.said("profile"), entry.entry("rules")
     return Settings(
         publisher=entry.said("publisher"),
         help_line=entry.said("help-line"),
@@ -20,6 +20,7 @@ def settings(entry: Entry | None) -> Settings:
         theme=theme.text if theme else _DEFAULT.theme,
         rules={rule: _levels(said) for rule, said in entry.entries("rules").items()},
         profile=profile.text if profile else _DEFAULT.profile,
+        rule_spans={rule: said.span for rule, said in rules.keys.items()} if rules else {},
     )
 
 
@@ -33,7 +34,7 @@ def tools(entry: Entry | None) -> dict[str, Tool]:
     """Tools and materials by id."""
     if entry is None:
         return {}
-    return {id_: _tool(entry.keys[id_], one) for id_, one in entry.values.items()}
+    return {id_.text: _tool(id_, one) for id_, one in entry.each()}
 
 
 def _tool(id_: Said, entry: Entry) -> Tool:

@@ -1,13 +1,14 @@
 """Allows and settings over all guides, and what a shared stage would tell twice."""
 
-from guidebuild.build.loudness import Loudnesses
+from guidebuild.build.loudness import loudness
 from guidebuild.build.settle import settle
+from guidebuild.guide.settings import Settings
 from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Category, Loudness, Told
 from guidebuild.source.text import Source
-from tests.build.guides import allow, found, outcome
+from tests.build.guides import allow, found, outcome, span
 
-USUAL = Loudnesses()
+USUAL = Settings()
 ALLOWS = "allow: {look-alike-screws: It is so here.}\n"
 GUIDE = Source("guides/a.md", f"---\n{ALLOWS}---\nundo: pins\nundo: plugs\n")
 OTHER = Source("guides/b.md", "undo: pins\n")
@@ -105,7 +106,7 @@ def test_what_they_tell_of_other_units_is_told_apart() -> None:
 
 
 def test_each_category_has_its_usual_loudness() -> None:
-    loud = {each: USUAL.of("any", each, "draft") for each in Category}
+    loud = {each: loudness(USUAL, "any", each, "draft") for each in Category}
     assert loud == {
         Category.SAFETY: Loudness.ERROR,
         Category.CORRECTNESS: Loudness.ERROR,
@@ -117,7 +118,7 @@ def test_each_category_has_its_usual_loudness() -> None:
 
 def test_settings_make_a_rule_louder_softer_or_silent_by_status() -> None:
     told = {"look-alike-screws": {"": "note", "draft": "off", "released": "warning"}}
-    settings = Loudnesses(told)
+    settings = Settings(rules=told)
     loud = {
         status: [slip.loudness for slip in settle([done], [], settings)]
         for status in ("draft", "tried", "released", "")
@@ -132,7 +133,7 @@ def test_settings_make_a_rule_louder_softer_or_silent_by_status() -> None:
 
 
 def test_a_shared_finding_is_as_loud_as_in_its_loudest_guide() -> None:
-    settings = Loudnesses({"look-alike-screws": {"draft": "note", "": "error"}})
+    settings = Settings(rules={"look-alike-screws": {"draft": "note", "": "error"}})
     both = [
         outcome(GUIDE, found(SHARED, "pins"), status="draft"),
         outcome(OTHER, found(SHARED, "pins")),
@@ -142,6 +143,14 @@ def test_a_shared_finding_is_as_loud_as_in_its_loudest_guide() -> None:
 
 
 def test_an_allow_of_a_rule_that_is_off_is_not_called_useless() -> None:
-    settings = Loudnesses({"look-alike-screws": {"": "off"}})
+    settings = Settings(rules={"look-alike-screws": {"": "off"}})
     done = outcome(GUIDE, found(GUIDE, "pins"), allows=(allow(GUIDE, "look-alike-screws"),))
     assert settle([done], [], settings) == ()
+
+
+def test_settings_for_a_rule_that_does_not_exist_are_told_with_the_nearest_name() -> None:
+    source = Source("guidebuild.yaml", "rules: {look-alike-screw: off}")
+    settings = Settings(rule_spans={"look-alike-screw": span(source, "look-alike-screw")})
+    (told,) = settle([], [], settings)
+    assert told.finding.rule == "unknown-key"
+    assert "look-alike-screws" in told.finding.help
