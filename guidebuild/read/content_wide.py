@@ -20,7 +20,7 @@ def settings(entry: Entry | None) -> Settings:
         theme=theme.text if theme else _DEFAULT.theme,
         rules={rule: _levels(said) for rule, said in entry.entries("rules").items()},
         profile=profile.text if profile else _DEFAULT.profile,
-        rule_spans={rule: said.span for rule, said in rules.keys.items()} if rules else {},
+        rule_spans={rule.text: rule.span for rule, _ in rules.each()} if rules else {},
     )
 
 

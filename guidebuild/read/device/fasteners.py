@@ -29,8 +29,8 @@ def _named(id_: Said, entry: Entry) -> Iterator[tuple[Said, Entry]]:
     """Each hole's name with what is said of it alone."""
     holes = entry.get("holes", None)
     if isinstance(holes, Entry):
-        for name, said in holes.keys.items():
-            value = holes.values.get(name)
+        for said in map(holes.key, holes.marks):
+            value = holes.values.get(said.text)
             own = value if isinstance(value, Entry) else Entry(said.span)
             if isinstance(value, tuple):  # no more than its place
                 own.values["xy"] = value
@@ -42,7 +42,7 @@ def _named(id_: Said, entry: Entry) -> Iterator[tuple[Said, Entry]]:
 
 def _hole(group: Said, name: Said, own: Entry, entry: Entry, base: Said, report: Report) -> Hole:
     of_group = Entry(
-        entry.span, {}, {k: v for k, v in entry.values.items() if k not in _OF_THE_GROUP}
+        entry.place, {}, {k: v for k, v in entry.values.items() if k not in _OF_THE_GROUP}
     )
     both = merged(of_group, own)
     into = both.all_said("into") or (base,)

@@ -1,7 +1,5 @@
 """A kit and its forms."""
 
-from decimal import Decimal
-
 from guidebuild.device.kit import Amount, Form, Kit
 from guidebuild.read.shape.entry import Entry
 from guidebuild.source.said import Said
@@ -33,7 +31,7 @@ def _forms(entry: Entry, id_: Said) -> tuple[Form, ...]:
     forms = entry.entry("forms")
     if forms is None or not forms.values:
         return (_form(Said("", id_.span), entry, alone=True),)
-    return tuple(_form(forms.keys[name], one) for name, one in forms.values.items())
+    return tuple(_form(name, one) for name, one in forms.each())
 
 
 def _form(id_: Said, entry: Entry, alone: bool = False) -> Form:
@@ -53,5 +51,4 @@ def _materials(entry: Entry) -> tuple[Amount, ...]:
     inside = entry.entry("materials")
     if inside is None:
         return ()
-    counts: dict[str, Decimal] = inside.values
-    return tuple(Amount(inside.keys[id_], count) for id_, count in counts.items())
+    return tuple(Amount(id_, count) for id_, count in inside.each())

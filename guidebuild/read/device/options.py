@@ -9,7 +9,7 @@ def options(entry: Entry | None, origin: Origin) -> tuple[Option, ...]:
     """Every option that still has answers."""
     if entry is None:
         return ()
-    found = (_option(entry.keys[id_], one, origin) for id_, one in entry.values.items())
+    found = (_option(id_, one, origin) for id_, one in entry.each())
     return tuple(one for one in found if one is not None and one.values)
 
 

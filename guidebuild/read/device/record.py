@@ -98,9 +98,9 @@ def _each(entry: Entry, section: str) -> Iterator[tuple[Said, Any]]:
     inside = entry.entry(section)
     if inside is None:
         return
-    for name, value in inside.values.items():
+    for name, value in inside.each():
         if not (isinstance(value, Entry) and value.get("dropped", False)):
-            yield inside.keys[name], value
+            yield name, value
 
 
 def _made(found: Iterator[Any]) -> Mapping[str, Any]:

@@ -72,11 +72,11 @@ def state(word: Said | None, kind: Kind, report: Report) -> State | None:
 
 def merged(first: Entry, second: Entry) -> Entry:
     """Two maps as one: what the second says counts, where both say a map they are merged key by key."""
-    keys = {**first.keys, **second.keys}
+    marks = {**first.marks, **second.marks}
     values: dict[str, Any] = dict(first.values)
     for key, value in second.values.items():
         old = values.get(key)
         if isinstance(old, Entry) and isinstance(value, Entry):
             value = merged(old, value)
         values[key] = value
-    return Entry(second.span, keys, values)
+    return Entry(second.place, marks, values)

@@ -46,7 +46,7 @@ def act(name: str, entry: Entry, block: Span) -> Act | None:
     return make(
         kind=kind,
         verb=_VERBS[word],
-        verb_span=entry.keys[word].span,
+        verb_span=entry.key(word).span,
         targets=targets,
         span=entry.span,
         block=block,

@@ -12,6 +12,6 @@ def allows(entry: Entry, over: Span) -> list[Allow]:
     if inside is None:
         return []
     return [
-        Allow(rule, inside.values.get(name) or Said("", rule.span), over)
-        for name, rule in inside.keys.items()
+        Allow(rule, inside.values.get(rule.text) or Said("", rule.span), over)
+        for rule in map(inside.key, inside.marks)
     ]

@@ -118,7 +118,7 @@ def _states(entry: Entry | None, device: Device, lookup: "Lookup") -> dict[str, 
     """`starts` and `ends`: a word of the kind for each id."""
     found = {}
     for id_, word in (entry.values if entry else {}).items():
-        lookup.names.things([entry.keys[id_]] if entry else ())
+        lookup.names.things([entry.key(id_)] if entry else ())
         keys = device.names.get(lookup.names.aliases.get(id_, id_))
         if keys:
             said = state(word, device.things[keys[0]].kind, lookup.report)
@@ -128,7 +128,7 @@ def _states(entry: Entry | None, device: Device, lookup: "Lookup") -> dict[str, 
 
 def _state_spans(entry: Entry) -> dict[str, Span]:
     inside = [entry.entry(key) for key in ("starts", "ends")]
-    return {id_: key.span for one in inside if one for id_, key in one.keys.items()}
+    return {id_.text: id_.span for one in inside if one for id_, _ in one.each()}
 
 
 def _allows(parts: _Parts, library: Library) -> tuple[Allow, ...]:

@@ -76,10 +76,10 @@ def _points(pictures: Entry | None, names: Names) -> None:
     """The ids of points; of a group's map the holes."""
     for picture in pictures.values.values() if pictures else ():
         for id_, value in picture.values.items():
-            names.things([picture.keys[id_]])
+            names.things([picture.key(id_)])
             if isinstance(value, Entry) and id_ in names.device.names:
-                for hole, said in value.keys.items():
-                    names.things([Said(f"{id_}.{hole}", said.span)])
+                for hole, _ in value.each():
+                    names.things([Said(f"{id_}.{hole.text}", hole.span)])
 
 
 def _conditions(device: Device) -> Iterator[Condition | None]:

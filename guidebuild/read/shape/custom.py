@@ -112,7 +112,7 @@ def short(key: str, read: Reader) -> Reader:
         span = reading.span(node)
         entry = Entry(span)
         if value is not None:
-            entry.keys[key], entry.values[key] = Said(key, span), value
+            entry.marks[key], entry.values[key] = Said(key, span), value
         return entry
 
     return expand

@@ -71,13 +71,13 @@ def _keys(schema: Schema, inside: str, compile_: Compile) -> Keys:
 
 
 def _read(keys: Keys, node: Any, reading: Reading) -> Entry:
-    entry = Entry(reading.span(node))
+    entry = Entry((reading, node))
     outer = reading.key
     for key_node, value_node in node.value:
         name = _name(keys, key_node, entry, reading)
         if name is None:
             continue
-        entry.keys[name] = reading.said(key_node)
+        entry.marks[name] = (reading, key_node)
         reading.key = name
         read = keys.readers.get(name) or keys.others
         value = LOST if read is None else read(value_node, reading)
@@ -101,8 +101,8 @@ def _name(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | None:
             outer, reading.key = reading.key, name
             refuse(node, reading, {"x-says": keys.name_says})
             reading.key = outer
-    if name in entry.keys:
-        first = Related(entry.keys[name].span, "stands here first")
+    if name in entry.marks:
+        first = Related(entry.key(name).span, "stands here first")
         reading.report.tell(repeated_key, reading.span(node), related=(first,), key=name)
         return None
     return name
@@ -110,7 +110,7 @@ def _name(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | None:
 
 def _unknown(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | None:
     span, name = reading.span(node), node.value
-    free = [key for key in keys.readers if key not in entry.keys]
+    free = [key for key in keys.readers if key not in entry.marks]
     guess, sure = nearest(name, free), meant(name, free)
     do = f"write `{guess}`" if guess else "these may stand here: " + ", ".join(free[:30])
     reading.report.tell(
@@ -128,20 +128,20 @@ def _unknown(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | Non
 def _ask_for(keys: Keys, entry: Entry, reading: Reading) -> None:
     """Keys that must be there."""
     for name in keys.required:
-        if name not in entry.keys:
+        if name not in entry.marks:
             _missing(entry, reading, f"have the key `{name}`", f"add `{name}:`")
     if keys.just_one:
-        there = [name for name in keys.just_one if name in entry.keys]
+        there = [name for name in keys.just_one if name in entry.marks]
         listed = ", ".join(f"`{name}`" for name in keys.just_one)
         if not there:
             _missing(entry, reading, f"have one of {listed}", "add the one that you mean")
         elif len(there) > 1:
             _one_too_many(entry, reading, there)
-    if keys.any_of and not any(all(n in entry.keys for n in names) for names in keys.any_of):
-        names = [name for name in keys.any_of[-1] if name not in entry.keys]
+    if keys.any_of and not any(all(n in entry.marks for n in names) for names in keys.any_of):
+        names = [name for name in keys.any_of[-1] if name not in entry.marks]
         listed = ", ".join(f"`{name}`" for name in names)
         _missing(entry, reading, f"have the key {listed}", f"add {listed}")
-    if len(entry.keys) < keys.least:
+    if len(entry.marks) < keys.least:
         _missing(entry, reading, "say something", "add what you mean, or take it out")
 
 
@@ -152,8 +152,8 @@ def _missing(entry: Entry, reading: Reading, wanted: str, do: str) -> None:
 
 
 def _one_too_many(entry: Entry, reading: Reading, there: list[str]) -> None:
-    second = entry.keys[there[1]]
-    first = Related(entry.keys[there[0]].span, "the other one")
+    second = entry.key(there[1])
+    first = Related(entry.key(there[0]).span, "the other one")
     reading.report.tell(
         wrong_type,
         second.span,

@@ -27,14 +27,15 @@ class Reading:
 
     def span(self, node: Node) -> Span:
         """Where a node stands, from its first to after its last non-blank character."""
-        start = node.start_mark.index
+        start: int = node.start_mark.index
         if type(node) is ScalarNode:
-            end = node.end_mark.index
-            if node.style in ("|", ">"):
+            end: int = node.end_mark.index
+            if node.style == "|" or node.style == ">":
                 end = self._trimmed(start, end)
         else:
             end = max(start, self._end(node))
-        return Span(self.source, self.offset + start, self.offset + end)
+        offset = self.offset
+        return Span(self.source, offset + start, offset + end)
 
     def _end(self, node: Any) -> int:
         """The end of a collection; one in block style ends where its last entry ends."""

@@ -2,7 +2,8 @@
 
 from typing import Any
 
-from yaml import CSafeLoader, YAMLError
+from yaml import YAMLError
+from yaml._yaml import CParser
 from yaml.error import MarkedYAMLError
 from yaml.nodes import MappingNode, ScalarNode
 
@@ -14,6 +15,20 @@ from guidebuild.read.yaml.traps import Trap, traps
 from guidebuild.source.edit import Edit
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
+
+
+class _Nodes(CParser):
+    """PyYAML's composer over the C parser, and nothing else: a tag has no meaning, a value no type."""
+
+    def resolve(self, *of_a_node: Any) -> str:
+        """Every node's tag."""
+        return ""
+
+    def descend_resolver(self, *of_a_node: Any) -> None:
+        """There is nothing to resolve."""
+
+    def ascend_resolver(self) -> None:
+        """There is nothing to resolve."""
 
 
 def compose(
@@ -29,7 +44,7 @@ def compose(
     for trap in found:
         _tell(trap, reading)
     try:
-        loader: Any = CSafeLoader(_harmless(text, found))
+        loader: Any = _Nodes(_harmless(text, found))
         try:
             node = loader.get_single_node()
         finally:

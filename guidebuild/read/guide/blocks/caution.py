@@ -14,7 +14,7 @@ def read(name: str, entry: Entry, report: Report) -> Caution | None:
         return None
     return Caution(
         hazards=hazards,
-        level=entry.keys[level] if level else None,
+        level=entry.key(level) if level else None,
         hazard=entry.said(level) if level else None,
         result=entry.said("result"),
         avoid=entry.all_said("avoid"),
