@@ -13,6 +13,7 @@ from guidebuild.draw.svg import Box
 _ANGLES = (15, -15, 30, -30)
 _CROWDED = (45, -45, 60, -60)
 _SHIFTS = (0.0, 3.0, 6.0, -4.0, -8.0)
+_ANYWHERE = tuple(range(-12, 9))
 _TRIES = 150  # leaders tried for one side of one split
 _OVER = 60.0  # what a leader over another target costs, in units of length
 
@@ -35,7 +36,27 @@ def place(targets: Sequence[Target], outline: Box, room: Box) -> list[Leader]:
                 best = found
             if len(best) == len(every):
                 return sorted(best, key=lambda one: one.target)
-    return sorted(best, key=lambda one: one.target)
+    return sorted(_squeezed(every, best, outline, room), key=lambda one: one.target)
+
+
+def _squeezed(
+    targets: tuple[Target, ...], found: list[Leader], outline: Box, room: Box
+) -> list[Leader]:
+    """What is left over goes wherever it still fits: either side, any angle, the bend anywhere."""
+    left = set(range(len(targets))) - {one.target for one in found}
+    for index in sorted(left):
+        tries = (
+            leader(index, targets[index], side, outline, angle, shift)
+            for angle in _ANGLES + _CROWDED
+            for shift in _ANYWHERE
+            for side in (-1, 1)
+        )
+        fitting = (
+            one for one in tries if room.holds(one.cell) and all(fits(one, o) for o in found)
+        )
+        best = min(fitting, key=lambda one: one.length, default=None)
+        found = [*found, best] if best else found
+    return found
 
 
 def _splits(targets: tuple[Target, ...], outline: Box) -> Iterator[tuple[list[int], list[int]]]:

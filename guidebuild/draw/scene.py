@@ -106,7 +106,7 @@ class _Moment:
 
     def surely(self, key: str, states: State) -> bool:
         """Whether the thing is so in all the configurations meant, before the step."""
-        return not self.bits & ~self.passage.before.surely(key, states)
+        return self.bits & self.passage.before.surely(key, states) == self.bits
 
     def look(self, id: str) -> Look:
         """How the group of this id is drawn: as the first of its things that is there."""

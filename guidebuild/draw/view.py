@@ -82,8 +82,11 @@ def read_view(device: Device, view: View, svg: str | None) -> Drawn:
         root = clean_svg(svg)
         found = _merged(_walk(root, _to_mm(root, width, height), None, "", device.names, 0))
     layers = tuple(_with_outlines(layer) for layer in found)
-    boxes = [layer.box for layer in layers if layer.box] or [Box(0, 0, width, height)]
-    return Drawn(f"{device.id}-{view.id}", (width, height), _round(boxes), layers)
+    boxes = [layer.box for layer in layers if layer.box]
+    whole = _round(boxes) if boxes else Box(0, 0, width, height)
+    if not whole.width or not whole.height:  # a single line is no drawing to fit
+        whole = Box(0, 0, width, height)
+    return Drawn(f"{device.id}-{view.id}", (width, height), whole, layers)
 
 
 def _to_mm(root: Element, width: float, height: float) -> Matrix:
@@ -118,7 +121,7 @@ def _shape(node: Element, at: Matrix, id: str | None, css: str) -> Iterator[Laye
         return
     data = moved(data_of(str(node.tag), node.attrib), at)
     box = bounds(data) if data else None
-    if box is not None:
+    if box is not None and (box.width or box.height):
         yield Layer(id, (Shape(classes, data, box),))
 
 
