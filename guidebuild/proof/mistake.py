@@ -66,11 +66,17 @@ class Unmet:
     span: Span = field(compare=False)
     entered_from: Check | None = None
     after: Stage | None = None
+    blamed_in: tuple[
+        int, ...
+    ] = ()  # for each of `blames`, the configurations in which it is to blame
 
 
 @dataclass(frozen=True, slots=True)
 class Parting:
-    """Two paths meet and `thing` surely differs: methods of a fork, or an optional step done and skipped."""
+    """Two paths meet and `thing` surely differs: methods of a fork, or an optional step done and skipped.
+
+    Where `first` equals `second`, the thing is a goal's part: one way ends with the old unit, one with the new.
+    """
 
     thing: str
     first: State
@@ -79,6 +85,8 @@ class Parting:
     step: Step
     fork: Fork | None  # None: an optional step
     span: Span = field(compare=False)
+    entered_from: Check | None = None
+    after: Stage | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,1 @@
+"""The end of a guide: how each thing must be, and what surely is not so."""

@@ -1,0 +1,20 @@
+"""A plug is worked only while nothing feeds it, or while power is off, or at any time: its `live` level."""
+
+from guidebuild.device.record import POWER
+from guidebuild.device.things import Connector
+from guidebuild.proof.asking import Asking, Lack, lack
+from guidebuild.proof.feed import feeders, feeds
+from guidebuild.proof.plain import IN
+
+
+def dead(ask: Asking) -> Lack | None:
+    """What feeds it, or the power switch, is to blame."""
+    plug, scene = ask.thing, ask.scene
+    assert isinstance(plug, Connector)
+    if plug.live == "any" or not ask.usual:
+        return None
+    if plug.live == "off":
+        bits = scene.both(ask.usual, scene.surely(POWER, IN))
+        return lack(bits, {POWER: bits})
+    bits = feeds(scene, plug, ask.usual)
+    return lack(bits, feeders(scene, plug, bits) if bits else {})

@@ -1,0 +1,15 @@
+"""No guard of it is in: the charge is out of the capacitor, the plug out of the wall, the earth tag still on."""
+
+from guidebuild.proof.asking import Asking, Lack, lack_of
+from guidebuild.proof.plain import IN
+
+
+def safe(ask: Asking) -> Lack | None:
+    """Each guard that is surely in is to blame."""
+    scene = ask.scene
+    blames: dict[str, int] = {}
+    for guard, where in scene.layout.guarding.over(ask.key):
+        bits = scene.both(scene.both(ask.usual, where), scene.surely(guard, IN))
+        if bits:
+            blames[guard] = blames.get(guard, 0) | bits
+    return lack_of(blames) if blames else None

@@ -1,0 +1,87 @@
+"""What one walk writes down as it goes."""
+
+from dataclasses import dataclass, field
+
+from guidebuild.device.states import State
+from guidebuild.guide.blocks.check import Check
+from guidebuild.guide.stage import Stage
+from guidebuild.guide.step import Method, Step
+from guidebuild.proof.asking import Lack
+from guidebuild.proof.cells import Value
+from guidebuild.proof.mistake import Move, Need, Parting, Unmet
+from guidebuild.proof.proof import Passage, Walked
+from guidebuild.proof.scene import History, Scene
+from guidebuild.source.span import Span
+
+
+@dataclass(frozen=True, slots=True)
+class Moment:
+    """A check as it was met: after its own needs, with the values of then and what was worked by then."""
+
+    check: Check
+    step: Step
+    where: int
+    values: dict[str, Value]
+    past: History
+    worked: int
+    spare: int
+
+    def history(self) -> History:
+        """What was worked by then, to be gone on with."""
+        return History(self.past.worked[: self.worked], self.past.spare[: self.spare])
+
+
+def moment(scene: Scene, check: Check, step: Step, where: int) -> Moment:
+    """This moment of a scene."""
+    past = scene.history
+    return Moment(check, step, where, scene.keep(), past, len(past.worked), len(past.spare))
+
+
+@dataclass(slots=True)
+class Record:
+    """`entered_from`: the check whose remedy is walked; `after`: the remedy after which the rest is."""
+
+    entered_from: Check | None = None
+    after: Stage | None = None
+    unmet: list[Unmet] = field(default_factory=list)
+    partings: list[Parting] = field(default_factory=list)
+    passages: list[Passage] = field(default_factory=list)
+    moments: list[Moment] = field(default_factory=list)
+    walked: list[Walked] = field(default_factory=list)  # of the step in hand
+
+
+@dataclass(frozen=True, slots=True)
+class Around:
+    """Where an act or a check stands: its step as walked, and what it is part of."""
+
+    record: Record
+    stage: Stage
+    step: Step
+    where: int
+    method: Method | None = None
+
+    def walk(self, scene: Scene, doing: Move | Check, where: int) -> None:
+        """Something is done here."""
+        walked = Walked(doing, self.step, self.stage, where, scene.snapshot(where), self.method)
+        self.record.walked.append(walked)
+
+    def lacks(
+        self, need: Need, doing: Move | Check, thing: str, found: int, lack: Lack, span: Span
+    ) -> None:
+        """A need surely fails."""
+        record = self.record
+        record.unmet.append(
+            Unmet(
+                need=need,
+                doing=doing,
+                thing=thing,
+                found=State(found),
+                blames=tuple(lack.blames),
+                where=lack.where,
+                step=self.step,
+                span=span,
+                entered_from=record.entered_from,
+                after=record.after,
+                blamed_in=tuple(lack.blames.values()),
+            )
+        )
