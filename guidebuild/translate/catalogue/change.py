@@ -10,12 +10,13 @@ from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum
 
+from guidebuild.guide.language.words import tokens
 from guidebuild.translate.catalogue.negation import negations
 from guidebuild.translate.cldr.number import figures_in
 from guidebuild.translate.segments.codes import numbers_in
 
 _CODE = re.compile(r"</?\d+/?>")
-_UNIT = re.compile(r"\d[\s\u00a0\u202f]?(%|°C|°F|°|[^\W\d_]+(?:[·⋅./][^\W\d_]+)*)")
+_UNIT = re.compile(r"(?<=\d)\s?([^\d\s.,–-]+)$")
 
 
 class Class(Enum):
@@ -56,7 +57,7 @@ def compared(
     if signals[0] != signals[1]:
         found[Class.SIGNAL_WORD] = f"signal word {signals[0] or 'none'} → {signals[1] or 'none'}"
     _tell(found, Class.NUMBER, _numbers(old, language), _numbers(new, language))
-    _tell(found, Class.UNIT, _UNIT.findall(_bare(old)), _UNIT.findall(_bare(new)))
+    _tell(found, Class.UNIT, _units(old), _units(new))
     if negations(_bare(old), language) != negations(_bare(new), language):
         found[Class.NEGATION] = "negation"
     if sorted(numbers_in(old)) != sorted(numbers_in(new)):
@@ -70,6 +71,11 @@ def compared(
     return Changed(frozenset(found), tuple(found.values()))
 
 
+def looks(text: str) -> str:
+    """What two texts share that differ in looks alone: their words, and their codes."""
+    return " ".join([*_words(text), *sorted(numbers_in(text))])
+
+
 def _tell(found: dict[Class, str], class_: Class, old: list[str], new: list[str]) -> None:
     if sorted(old) != sorted(new):
         gone = [one for one in old if one not in new] or old
@@ -80,6 +86,11 @@ def _tell(found: dict[Class, str], class_: Class, old: list[str], new: list[str]
 def _numbers(text: str, language: str) -> list[str]:
     values = [figure.values[0] for figure in figures_in(_bare(text), language)]
     return [format(value.normalize() if value else Decimal(0), "f") for value in values]
+
+
+def _units(text: str) -> list[str]:
+    quantities = [word for kind, word, _, _ in tokens(_bare(text)) if kind == "quantity"]
+    return [found[1] for word in quantities if (found := _UNIT.search(word))]
 
 
 def _bare(text: str) -> str:

@@ -4,6 +4,7 @@ import re
 from collections.abc import Callable, Iterable, Sequence
 from typing import TypeVar
 
+from guidebuild.translate.catalogue.change import looks
 from guidebuild.translate.po.entry import Entry
 from guidebuild.translate.segments.segment import Segment
 
@@ -24,32 +25,35 @@ def slot_of(context: str) -> str:
 def matched(segments: Sequence[Segment], entries: Sequence[Entry]) -> dict[int, Entry]:
     """Index of a segment -> the entry that it goes on from.
 
-    First the same text in the same step and slot; then, between neighbours that are matched, by place; last
-    the same text in the same slot of another step (moved, or its step got another name).
+    First the same text in the same step and slot, then the same but for its looks; then, between neighbours
+    that are matched, by place; last the same text in the same slot of another step (moved, or its step got
+    another name).
     """
     found: dict[int, Entry] = {}
     left = {number: entry for number, entry in enumerate(entries) if entry.context is not None}
-    by_text(
-        segments, left, found, lambda one: _stem(one), lambda entry: stem_of(entry.context or "")
-    )
+    for key in (str, looks):
+        _by_text(segments, left, found, key, _stem, lambda entry: stem_of(entry.context or ""))
     _by_place(segments, left, found)
-    by_text(segments, left, found, lambda one: one.slot, lambda entry: slot_of(entry.context or ""))
+    _by_text(
+        segments, left, found, str, lambda one: one.slot, lambda entry: slot_of(entry.context or "")
+    )
     return found
 
 
-def by_text(
+def _by_text(
     segments: Sequence[Segment],
     left: dict[int, Entry],
     found: dict[int, Entry],
+    key: Callable[[str], str],
     of_segment: Callable[[Segment], str],
     of_entry: Callable[[Entry], str],
 ) -> None:
-    """Take out of `left` what says the same where `of_segment` equals `of_entry`, in order."""
+    """Take out of `left` what says the same by `key` where `of_segment` equals `of_entry`, in order."""
     waiting: dict[tuple[str, str], list[int]] = {}
     for number, entry in left.items():
-        waiting.setdefault((of_entry(entry), entry.source), []).append(number)
+        waiting.setdefault((of_entry(entry), key(entry.source)), []).append(number)
     for index, segment in enumerate(segments):
-        numbers = waiting.get((of_segment(segment), segment.text))
+        numbers = waiting.get((of_segment(segment), key(segment.text)))
         if index not in found and numbers:
             found[index] = left.pop(numbers.pop(0))
 
