@@ -2,11 +2,12 @@
 
 from collections.abc import Iterator
 
+from guidebuild.draw.curve import inside
 from guidebuild.draw.frame import Frame
 from guidebuild.draw.hatch import hatch_class
 from guidebuild.draw.look import Look, Scene
 from guidebuild.draw.svg import Box, circle, path, use
-from guidebuild.draw.view import Drawn, Layer, layer_id
+from guidebuild.draw.view import Drawn, Layer, Shape, layer_id
 
 
 def layers(drawn: Drawn, scene: Scene, where: Frame) -> str:
@@ -50,10 +51,19 @@ def _outline(layer: Layer, css: str) -> str:
 
 
 def _pins(layer: Layer) -> Iterator[str]:
-    """A plug that is out: the thin outline of its socket with a row of pins."""
-    for shape in layer.outline:
+    """A plug that is out: the thin outline of its socket with a row of pins; its cable is gone with it."""
+    for shape in filter(_is_a_body, layer.outline):
         yield path("thin solid", shape.data)
         yield from _row(shape.box)
+
+
+def _is_a_body(shape: Shape) -> bool:
+    """Whether a shape fills its box, as a socket does and a bent cable does not."""
+    box = shape.box
+    corners = [
+        (box.x + a * box.width, box.y + b * box.height) for a in (0.2, 0.8) for b in (0.2, 0.8)
+    ]
+    return "tube" not in shape.css and all(inside(shape.data, corner) for corner in corners)
 
 
 def _row(box: Box) -> Iterator[str]:

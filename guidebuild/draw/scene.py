@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from guidebuild.device.acts import REPLACING
 from guidebuild.device.record import Device, View
+from guidebuild.device.screw import Screw
 from guidebuild.device.states import GONE, HOLDING, Kind, State
 from guidebuild.device.things import Connector, Hole, Joint, Part, Store, Thing
 from guidebuild.draw.look import End, HoleLook, HoleMark, Look, Reference, Scene
@@ -62,16 +63,18 @@ def scene_at(
     where: int | None = None,
     only: Collection[str] | None = None,
     orders: Mapping[str, int] | None = None,
+    screws: Mapping[str, Screw] | None = None,
 ) -> Scene:
     """The scene of a step in the configurations `where` (all in which it is shown, if None).
 
     `labels` maps keys to what stands on their leaders; `only` keeps the marks to some of the worked keys (a
-    face of the bench); `orders` maps holes' keys to their place in a tightening sequence.
+    face of the bench); `orders` maps holes' keys to their place in a tightening sequence; `screws` to the
+    screws that belong in them there, where a record has several.
     """
     bits = passage.shown if where is None else where
     now = [key for key in worked(passage) if only is None or key in only]
     moment = _Moment(device, view, drawn, passage, bits, frozenset(now))
-    holes = tuple(moment.holes(orders or {}))
+    holes = tuple(moment.holes(orders or {}, screws or {}))
     ids = dict.fromkeys(layer.id for layer in drawn.layers if layer.id)
     looks = {id: moment.look(id) for id in ids}
     marked = {hole.key for hole in holes if hole.look is HoleLook.NOW}
@@ -120,7 +123,7 @@ class _Moment:
             return self._live_or(thing, Look.NOW)
         if self._carried_off(thing):
             return Look.HIDDEN
-        if not self.surely(thing.key, _AWAY):
+        if thing.key in self.at_hand or not self.surely(thing.key, _AWAY):
             return self._live_or(thing, Look.FITTED)
         return Look.OPEN if isinstance(thing, Connector) else self._gone(thing)
 
@@ -134,7 +137,17 @@ class _Moment:
 
     def _carried_off(self, thing: Thing) -> bool:
         """Whether the part on which a thing sits is away, so that the thing went with it."""
-        return any(self.surely(key, _AWAY | GONE) for key in self._carriers(thing, 0))
+        return any(self._elsewhere(key) for key in self._carriers(thing, 0))
+
+    def _elsewhere(self, key: str) -> bool:
+        """Whether a part is away and this step has nothing to do with it, on the device or on the bench."""
+        return key not in self.at_hand and self.surely(key, _AWAY | GONE)
+
+    @property
+    def at_hand(self) -> frozenset[str]:
+        """Parts that are worked on, and those on which this step works something."""
+        things = [self.device.things[key] for key in self.now]
+        return self.now | {key for thing in things for key in self._carriers(thing, 0)}
 
     def _carriers(self, thing: Thing, depth: int) -> Iterator[str]:
         for id in _sits_on(thing):
@@ -144,13 +157,13 @@ class _Moment:
                     yield key
                     yield from self._carriers(part, depth + 1)
 
-    def holes(self, orders: Mapping[str, int]) -> Iterator[HoleMark]:
+    def holes(self, orders: Mapping[str, int], screws: Mapping[str, Screw]) -> Iterator[HoleMark]:
         """Every hole that this view places and nothing covers."""
         for hole in self.device.holes:
             at = self._place(hole)
             if at is None or self.surely(hole.key, GONE):
                 continue
-            screw = hole.screw[0].value if hole.screw else None
+            screw = screws.get(hole.key) or (hole.screw[0].value if hole.screw else None)
             if hole.key in self.now:
                 yield HoleMark(hole.key, at, screw, HoleLook.NOW, orders.get(hole.key))
             elif not self._out_of_sight(hole):
@@ -169,7 +182,7 @@ class _Moment:
         """Gone with the part that it goes into, or behind a part that this view shows as fitted."""
         into = hole.ends[-1].text if hole.ends else ""
         keys = self.device.names.get(into, ())[:1]
-        if any(k != self.device.base and self.surely(k, _AWAY | GONE) for k in keys):
+        if any(k != self.device.base and self._elsewhere(k) for k in keys):
             return True
         covers = [key for said in hole.behind for key in self.device.names.get(said.text, ())[:1]]
         return any(

@@ -1,6 +1,6 @@
 """Where a leader may touch a thing: a point on its face that nothing else of this step covers."""
 
-from guidebuild.draw.curve import inside
+from guidebuild.draw.curve import bounds, inside
 from guidebuild.draw.look import Look, Scene
 from guidebuild.draw.svg import Box, Point
 from guidebuild.draw.view import Drawn, Layer, Shape
@@ -48,10 +48,20 @@ def touching(drawn: Drawn, id: str, start: Point, end: Point) -> Point:
 
 
 def _main_shape(drawn: Drawn, id: str) -> Shape | None:
+    """The largest piece of the thing's outline; four clips drawn as one path are four pieces."""
     shapes = [shape for layer in drawn.layers if layer.id == id for shape in layer.outline]
     bodies = [shape for shape in shapes if "tube" not in shape.css]
-    shapes = bodies or shapes  # a cable is told by its plug
-    return max(shapes, key=lambda one: one.box.width * one.box.height, default=None)
+    pieces = [piece for shape in bodies or shapes for piece in _pieces(shape)]
+    return max(pieces, key=lambda one: one.box.width * one.box.height, default=None)
+
+
+def _pieces(shape: Shape) -> list[Shape]:
+    """The closed or open runs of a path, each by itself."""
+    runs = [f"M{run}" for run in shape.data.split("M") if run]
+    if len(runs) < 2:
+        return [shape]
+    boxes = [(run, bounds(run)) for run in runs]
+    return [Shape(shape.css, run, box) for run, box in boxes if box] or [shape]
 
 
 def _inside(box: Box, across: float, down: float) -> Point:

@@ -192,6 +192,7 @@ def _with_outlines(layer: Layer) -> Layer:
     if layer.id is None:
         return layer
     edges = [s for s in layer.shapes if {"wide", "mid", "tube"} & set(s.css.split())]
+    edges = edges or list(layer.shapes)  # hooks under a lid are hidden edges and nothing else
     outer = {
         id(shape)
         for shape in edges
