@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from pathlib import PurePath
 
 from guidebuild.device.kit import Kit
 from guidebuild.device.record import Device
@@ -30,7 +29,7 @@ class GuideRead:
 class Content:
     """Everything that was read under `root`. `guides` are in order of their paths."""
 
-    root: PurePath
+    root: str
     settings: Settings
     tools: Mapping[str, Tool]
     terms: Mapping[str, Terms]

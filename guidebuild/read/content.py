@@ -34,7 +34,7 @@ def read_content(
     if wanted is None if rest is None else rest:
         _rest(library, shared)
     content = Content(
-        root=root,
+        root=str(root),
         settings=library.settings,
         tools=library.tools,
         terms=library.terms,

@@ -93,17 +93,19 @@ def _strays(document: Document, tokens: list[Token]) -> Iterator[Fence]:
 
 def _fence(document: Document, token: Token, at_margin: bool = True) -> Fence:
     first, after = token.map or (0, 1)
-    start, end = document.line(first)
-    line = document.source.text[start:end]
-    name = token.info.strip()
-    at = start + max(line.find(name, line.find(token.markup) + len(token.markup)), 0)
-    closing = document.line(after - 1)
-    span = document.lines(token)
-    body = min(document.line(first + 1)[0], len(document.source.text))
-    last = document.source.text[closing[0] : closing[1]].strip("> \t")
-    body_end = closing[0] if after - 1 > first and set(last) == set(token.markup[0]) else span.end
-    said = Said(name, Span(document.source, at, at + len(name)))
-    return Fence(said, body, max(body, body_end), span, at_margin)
+    name, source = token.info.strip(), document.source
+    start, body, closing = (
+        document.start(first),
+        document.start(first + 1),
+        document.start(after - 1),
+    )
+    signs = source.text.find(token.markup, start, body) + len(token.markup)
+    at = max(source.text.find(name, signs, body), start)
+    last = source.text[closing : document.end(after - 1)].strip("> \t")
+    closed = closing > start and last.startswith(token.markup)
+    end = closing if closed else document.start(after)
+    said = Said(name, Span(source, at, min(at + len(name), body)))
+    return Fence(said, body, max(body, end), document.lines(token), at_margin)
 
 
 def _heading(document: Document, token: Token, inline: Token) -> Heading:

@@ -30,7 +30,7 @@ class Document:
 
     @cached_property
     def starts(self) -> list[int]:
-        """Offset in the file of each line of the Markdown, as Markdown counts lines."""
+        """Offset in the file of each line of the Markdown, as Markdown counts lines, and of its end."""
         text = self.source.text
         if "\r" not in text:
             all_starts = self.source.line_starts
@@ -38,24 +38,29 @@ class Document:
         ends = [found.end() for found in _LINE_ENDS.finditer(text, self.body)]
         return [self.body, *ends, len(text)]
 
-    def line(self, number: int) -> tuple[int, int]:
-        """First and last offset of a line (counted from 0), without its line end."""
-        last = len(self.starts) - 1
-        start = self.starts[min(number, last)]
-        end = self.starts[min(number + 1, last)]
-        text = self.source.text
-        while end > start and text[end - 1] in "\r\n":
+    def start(self, number: int) -> int:
+        """Offset of a line's first character; of the file's end past the last line."""
+        starts = self.starts
+        return starts[number] if number < len(starts) else starts[-1]
+
+    def end(self, number: int) -> int:
+        """Offset after a line's last non-blank character, or of its start if it has none."""
+        start, end, text = self.start(number), self.start(number + 1), self.source.text
+        while end > start and text[end - 1].isspace():
             end -= 1
-        return start, end
+        return end
 
     def lines(self, token: Token) -> Span:
         """The lines of a block, from its first to after its last non-blank character."""
         first, after = token.map or (0, 0)
-        start = self.line(first)[0]
-        end = self.line(max(after - 1, first))[1]
-        text = self.source.text[start:end]
-        lead = len(text) - len(text.lstrip())
-        return Span(self.source, start + (lead if text.strip() else 0), start + len(text.rstrip()))
+        start, text = self.start(first), self.source.text
+        end = self.end(max(after - 1, first))
+        while end <= start and after - 1 > first:  # blank lines at the end of a list item
+            after -= 1
+            end = self.end(after - 1)
+        while start < end and text[start].isspace():
+            start += 1
+        return Span(self.source, start, end)
 
     def inline(self, token: Token) -> tuple[list[Token], "Places"]:
         """The inline tokens of a block's text, and where they stand."""
@@ -79,15 +84,15 @@ class Places:
         self._to: list[int] = []
         first = token.map[0] if token.map else 0
         at = 0
-        for number, line in enumerate(token.content.split("\n")):
-            start, end = document.line(first + number)
+        for number, line in enumerate(token.content.split("\n"), first):
             self._from.append(at)
+            start, end = document.start(number), document.start(number + 1)
             self._to.append(_find(document.source.text, line, start, end))
             at += len(line) + 1
 
     def offset(self, at: int) -> int:
         """The offset in the file."""
-        line = bisect_right(self._from, at) - 1
+        line = bisect_right(self._from, at) - 1 if len(self._from) > 1 else 0
         return self._to[line] + at - self._from[line]
 
     def span(self, start: int, end: int) -> Span:

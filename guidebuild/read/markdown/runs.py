@@ -1,7 +1,7 @@
 """Inline tokens into runs of text."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from markdown_it.token import Token
 
@@ -34,7 +34,7 @@ def runs(tokens: list[Token], places: Places, size: int) -> list[Run | Image]:
         last = found[-1] if found else None
         if isinstance(run, Run) and isinstance(last, Run) and _goes_on(last, run):
             span = Span(last.span.source, last.span.start, run.span.end)
-            found[-1] = replace(last, text=last.text + run.text, span=span)
+            found[-1] = Run(last.text + run.text, span, last.marks, last.href)
         else:
             found.append(run)
     return found

@@ -122,7 +122,7 @@ def _any(schemas: list[Schema], inside: str, whole: Schema) -> Reader:
     def choose(node: Any, reading: Reading) -> Any:
         kind = type(node)
         if kind is ScalarNode:
-            found = null if null and not node.value and node.style is None else scalar
+            found = null if null and not node.value and not node.style else scalar
         else:
             found = of_map if kind is MappingNode else of_list
         if found is None:

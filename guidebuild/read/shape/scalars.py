@@ -2,7 +2,9 @@
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from decimal import Decimal
+from functools import lru_cache
 from typing import Any, TypeAlias
 
 from guidebuild.device.condition import Condition
@@ -17,6 +19,7 @@ from guidebuild.read.shape.entry import LOST, Lost
 from guidebuild.read.shape.reading import Reading
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
+from guidebuild.source.text import Source
 
 Scalar: TypeAlias = Callable[[Any, Reading], Any]  # a node that is a scalar; None: not of this form
 
@@ -70,7 +73,14 @@ def interval(node: Any, reading: Reading) -> tuple[Decimal, Decimal] | None:
 
 def screw(node: Any, reading: Reading) -> Screw | None:
     """`M2.5x8 countersunk TX8`."""
-    return parse_screw(node.value, reading.span(node))
+    found = _screw(node.value, reading.span(node).source)
+    return None if found is None else replace(found, span=reading.span(node))
+
+
+@lru_cache(maxsize=512)
+def _screw(text: str, source: Source) -> Screw | None:
+    """The same screw stands in a record many times; its words are taken apart once."""
+    return parse_screw(text, Span(source, 0, 0))
 
 
 def torque(node: Any, reading: Reading) -> Torque | None:

@@ -1,5 +1,6 @@
 """A YAML text into nodes with their places: no tags, no types, nothing of it can run."""
 
+from functools import lru_cache
 from typing import Any
 
 from yaml import YAMLError
@@ -15,6 +16,9 @@ from guidebuild.read.yaml.traps import Trap, traps
 from guidebuild.source.edit import Edit
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
+
+
+SHORT = 400  # characters: many blocks of a guide read the same, and are taken apart once
 
 
 class _Nodes(CParser):
@@ -40,27 +44,37 @@ def compose(
     """
     text = source.text[start:end]
     reading = Reading(source, start, end - start, report, where)
-    found = traps(text)
+    node, found = _known(text) if len(text) < SHORT else _nodes(text)
     for trap in found:
         _tell(trap, reading)
-    try:
-        loader: Any = _Nodes(_harmless(text, found))
-        try:
-            node = loader.get_single_node()
-        finally:
-            loader.dispose()
-    except (YAMLError, RecursionError) as error:
+    if isinstance(node, Exception):
         if not found:
-            _unreadable(error, reading, text)
+            _unreadable(node, reading, text)
         else:
             report.broken.add(source.path)
         return None
-    if found and node is not None:
-        _restore(node, {trap.start: text[trap.start : trap.end] for trap in found})
     return node, reading
 
 
-def _harmless(text: str, found: list[Trap]) -> str:
+def _nodes(text: str) -> tuple[Any, tuple[Trap, ...]]:
+    """The root node, or what went wrong, and the traps. No type of YAML's own is taken."""
+    found = tuple(traps(text))
+    loader: Any = _Nodes(_harmless(text, found))
+    try:
+        node = loader.get_single_node()
+    except (YAMLError, RecursionError) as error:
+        return error, found
+    finally:
+        loader.dispose()
+    if found and node is not None:
+        _restore(node, {trap.start: text[trap.start : trap.end] for trap in found})
+    return node, found
+
+
+_known = lru_cache(maxsize=1000)(_nodes)
+
+
+def _harmless(text: str, found: tuple[Trap, ...]) -> str:
     """The text with every trap replaced by as many letters, so that all places stay as they are."""
     for trap in found:
         size = trap.end - trap.start

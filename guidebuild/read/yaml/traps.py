@@ -12,17 +12,22 @@ from guidebuild.read.yaml.flow import flow_end, flow_traps
 
 # Nothing below can happen in a text without one of these: most blocks are not looked at any closer.
 _SUSPECT = re.compile(r"[#\"'\[{*&!%@`|>]|:[ \t][^\n]*:(?:[ \t\r]|$)|[:-][ \t]+[-?:,\]}]", re.M)
+# Lines that say plain things, with or without a comment: as many of them as follow each other.
+_WORD = r"[A-Za-z0-9][\w.-]*"
+_LIST = r"\[[^\[\]{}#\"':*&!%@`|>\n]*\]"
+_TEXT = r"[^\s#\"'\[\]{}*&!%@`|>?:,-][^#:\n]*|\"[^\"\\\n]*\""
+_PLAIN = r"[^\s#\"'\[\]{}*&!%@`|>?:,-][^#:,\[\]{}\"'\n]*|\"[^\"\\\n]*\""
+_MAP = rf"\{{(?:{_WORD}: (?:{_PLAIN}|{_LIST})(?:, |(?=\}})))*\}}"
+_SAFE_LINES = re.compile(
+    rf"(?:[ \t]*(?:- )*(?:{_WORD}:(?: +(?:{_LIST}|{_MAP}|{_TEXT}))?|{_TEXT})?"
+    r"[ \t]*(?:(?<!\S)# (?!\d+[ \t]*\n)[^\n]*)?\n)+"
+)
 _LINE = re.compile(r"[^\n]*\n|[^\n]+")
 _LEAD = re.compile(r"[ \t]*(?:-[ \t]+)*")
 _KEY = re.compile(
     r"(?:\"[^\"\n]*\"|'[^'\n]*'|[^\s'\"\[\]{}#&*!|>%@`,][^:\n#]*?)[ \t]*:(?=[ \t\r\n]|$)"
 )
 _BLOCK_TEXT = re.compile(r"[|>][-+0-9]{0,2}[ \t]*(?:#.*)?")
-_SAFE_FLOW = re.compile(
-    r"\[[^\[\]{}#\"':*&!%@`|>]*\][ \t]*(?:#[ \t].*)?"
-    r"|\{(?:[\w.-]+: (?:[^,:{}\[\]#\"'*&!%@`|>\s][^,:{}\[\]#\"']*|\[[^\[\]{}#\"':*&!%@`|>]*\])(?:, |(?=\})))*\}"
-    r"[ \t]*(?:#[ \t].*)?"
-)
 _CUT = re.compile(r"[ \t]#(?=\S)| # (?=\d+\s*$)")
 _COMMENT = re.compile(r"[ \t]+#(?:[ \t].*)?$")
 _COLON = re.compile(r":(?=[ \t]|$)")
@@ -46,6 +51,9 @@ def traps(text: str) -> list[Trap]:
 def _scan(text: str) -> Iterator[Trap]:
     at, size = 0, len(text)
     while at < size:
+        safe = _SAFE_LINES.match(text, at)
+        if safe is not None and (at := safe.end()) >= size:
+            return
         line = _LINE.match(text, at)
         assert line is not None  # at < size
         lead = _LEAD.match(text, at)
@@ -81,8 +89,6 @@ def _value(
     """The traps of the value that begins at `start`, and where scanning goes on (0: the next line)."""
     first = text[start]
     if first in "[{":
-        if _SAFE_FLOW.fullmatch(text, start, end):
-            return [], 0
         return _flow(text, start, end)
     if first in "\"'":
         return _quoted(text, start, end)
