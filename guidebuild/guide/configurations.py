@@ -7,7 +7,7 @@ from guidebuild.device.record import Device
 from guidebuild.guide.asked import asked
 from guidebuild.guide.guide import Guide
 from guidebuild.guide.merging import Axis, axes
-from guidebuild.guide.numbering import Digits, compression, digits
+from guidebuild.guide.numbering import Digits, compression
 from guidebuild.guide.telling import tell
 from guidebuild.source.finding import Told
 
@@ -29,7 +29,7 @@ class Configurations:
 
     def __init__(self, all_axes: tuple[Axis, ...], exclude: tuple[Condition, ...] = ()) -> None:
         self.axes = all_axes
-        self.digits: Digits = digits(all_axes)
+        self.digits = Digits.of(tuple(max(1, len(axis.classes)) for axis in all_axes))
         if self.digits.size > MOST:
             several = [(one.option, len(one.classes)) for one in all_axes if len(one.classes) > 1]
             by_count = tuple(sorted(several, key=lambda one: (-one[1], one[0])))
@@ -92,9 +92,9 @@ class Configurations:
         """A set of configurations in the options' own words, against `among` (where the step is shown)."""
         return tell(self, where, self.everywhere if among is None else among)
 
-    def leaf(self, axis: int, classes: tuple[int, ...]) -> int:
-        """The configurations in which an axis is in one of these classes."""
-        return self._left.squeeze(self.digits.pattern(axis, classes))
+    def spread(self, bits: int) -> int:
+        """A set of configurations as a set over the full product of the axes."""
+        return self._left.spread(bits)
 
     def _pattern(self, leaf: Is) -> int:
         at = self._at.get(leaf.option)

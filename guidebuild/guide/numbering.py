@@ -9,8 +9,6 @@ from dataclasses import dataclass
 from itertools import compress
 from math import prod
 
-from guidebuild.guide.merging import Axis
-
 
 @dataclass(frozen=True, slots=True)
 class Digits:
@@ -19,6 +17,12 @@ class Digits:
     radix: tuple[int, ...]
     stride: tuple[int, ...]
     size: int
+
+    @classmethod
+    def of(cls, radix: tuple[int, ...]) -> "Digits":
+        """The numbering of axes with so many classes each."""
+        stride = tuple(prod(radix[number + 1 :]) for number in range(len(radix)))
+        return cls(radix, stride, prod(radix))
 
     def digit(self, axis: int, number: int) -> int:
         """The class of an axis in combination `number`."""
@@ -31,13 +35,6 @@ class Digits:
         for one in classes:
             block |= run << (one * self.stride[axis])
         return repeat(block, self.stride[axis] * self.radix[axis], self.size)
-
-
-def digits(axes: Sequence[Axis]) -> Digits:
-    """The numbering of these axes."""
-    radix = tuple(max(1, len(axis.classes)) for axis in axes)
-    stride = tuple(prod(radix[number + 1 :]) for number in range(len(radix)))
-    return Digits(radix, stride, prod(radix))
 
 
 def repeat(block: int, period: int, size: int) -> int:
@@ -62,6 +59,15 @@ class Compression:
         width = len(self.valid)
         kept = compress(f"{pattern:0{width}b}"[::-1], (one == "1" for one in self.valid))
         return int("".join(kept)[::-1] or "0", 2)
+
+    def spread(self, bits: int) -> int:
+        """A set over the configurations as a set over the full product."""
+        if self.valid is None:
+            return bits
+        digits = ["0"] * len(self.valid)
+        for number, one in zip(self.numbers, f"{bits:0{len(self.numbers)}b}"[::-1], strict=True):
+            digits[number] = one
+        return int("".join(digits)[::-1] or "0", 2)
 
 
 def compression(size: int, excluded: int) -> Compression:
