@@ -1,10 +1,11 @@
 """The command comes first and its condition behind it.
 
-The hands are done with the sentence at its verb. "Pull the plug if the lamp is out" has been obeyed before the lamp was
-looked at.
+The hands are done with the sentence at its verb. "Pull the plug if the lamp is out" has been obeyed
+before the lamp was looked at.
 
-Source: rule 5.4 in public digests of simplified technical English (restated). The public plain-language guide of
-the US government puts long conditions last; at a bench the order of the hands decides.
+Source: rule 5.4 in public digests of simplified technical English (restated). The public
+plain-language guide of the US government puts long conditions last; at a bench the order of the
+hands decides.
 """
 
 import re
@@ -26,6 +27,7 @@ HELP = "put the condition first, then a comma, then the command"
 _CONDITION = re.compile(
     r"(?<=\s)(?P<word>if|unless|provided that|only if|only when|when|once)\s+\w+\s+\w+"
 )
+_REASON = re.compile(r"\b(?:because|so that|since|which|that)\b")  # the condition belongs to what these begin
 # "see if it moves", "check when it clicks": the clause is what is looked at, not a condition
 _LOOKING = {
     "see",
@@ -54,5 +56,5 @@ def check(proof: Proof) -> Iterator[Hit]:
         if told is None or told.verb in _LOOKING or told.negative:
             continue
         found = _CONDITION.search(sentence.text, told.end)
-        if found is not None:
+        if found is not None and not _REASON.search(sentence.text, told.end, found.start()):
             yield Hit(sentence.at(found.start("word"), found.end("word")), {"word": found["word"]})

@@ -1,6 +1,7 @@
 """An instruction says what should be done, not what to do.
 
-"The cover must be removed" leaves open who does it, and when. "Remove the cover" is read as an order to the hand.
+"The cover must be removed" leaves open who does it, and when. "Remove the cover" is read as an
+order to the hand.
 
 Source: rule 5.3 in public digests of simplified technical English (restated).
 """

@@ -1,10 +1,10 @@
 """A name is a row of more than three nouns, and nobody knows which belongs to which.
 
-"Main board power cable plug holder" is a plug, a cable or a holder. At most three words, with a hyphen where two belong
-together.
+"Main board power cable plug holder" is a plug, a cable or a holder. At most three words, with a
+hyphen where two belong together.
 
-Source: rules 2.1 and 2.2 in public digests of simplified technical English (restated); plainlanguage.gov says the same
-of noun strings.
+Source: rules 2.1 and 2.2 in public digests of simplified technical English (restated);
+plainlanguage.gov says the same of noun strings.
 """
 
 from collections.abc import Iterator

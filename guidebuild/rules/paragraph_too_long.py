@@ -2,8 +2,8 @@
 
 Six sentences at most, and 150 words. What is longer is mostly several steps in one.
 
-Source: six sentences: rule 6.6 in public digests of simplified technical English (restated); 150 words:
-plainlanguage.gov, "Write short paragraphs".
+Source: six sentences: rule 6.6 in public digests of simplified technical English (restated); 150
+words: plainlanguage.gov, "Write short paragraphs".
 """
 
 from collections.abc import Iterator

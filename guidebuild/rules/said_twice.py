@@ -1,10 +1,11 @@
 """A sentence says once more what an act of the same step says already.
 
-The tool says each act from the record, in every language, with the right number of screws. A sentence beside it that
-says the same is read twice, translated by hand, and stays wrong when the record changes.
+The tool says each act from the record, in every language, with the right number of screws. A
+sentence beside it that says the same is read twice, translated by hand, and stays wrong when the
+record changes.
 
-Only a sentence that adds nothing is meant: "Remove the cover." beside the act. What adds a way, a place or a sign
-("Lift the cover at its lower edge first") is what prose is for.
+Only a sentence that adds nothing is meant: "Remove the cover." beside the act. What adds a way, a
+place or a sign ("Lift the cover at its lower edge first") is what prose is for.
 
 Source: common practice, no source.
 """

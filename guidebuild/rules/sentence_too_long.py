@@ -1,10 +1,11 @@
 """A sentence has more words than a reader keeps in mind between two looks at the device.
 
-On the bench a sentence is read once, from 70 cm, with something in the hands. An instruction has at most 20 words, a
-description 25. A number with its unit is one word, and so is a hyphenated word, an identifier or a text in quotes.
+On the bench a sentence is read once, from 70 cm, with something in the hands. An instruction has at
+most 20 words, a description 25. A number with its unit is one word, and so is a hyphenated word, an
+identifier or a text in quotes.
 
-Source: the limits and the counting of public digests of simplified technical English (restated); they are a
-convention on thin evidence, so this rule is about style.
+Source: the limits and the counting of public digests of simplified technical English (restated);
+they are a convention on thin evidence, so this rule is about style.
 """
 
 from collections.abc import Iterator

@@ -1,10 +1,10 @@
 """A step has more acts than fit on one page beside its picture.
 
-A reader who is called away finds the step again, not the line. A step is one piece of work that has a state to come
-back to; what has more than twelve lines is two.
+A reader who is called away finds the step again, not the line. A step is one piece of work that has
+a state to come back to; what has more than twelve lines is two.
 
-Source: twelve lines is our own figure, by what fits beside a drawing on A4; nuclear and naval procedure guides ask
-for two or three related actions a step (from memory).
+Source: twelve lines is our own figure, by what fits beside a drawing on A4; nuclear and naval
+procedure guides ask for two or three related actions a step (from memory).
 """
 
 from collections.abc import Iterator

@@ -1,7 +1,8 @@
 """One sentence tells the reader to do two things, one after the other.
 
-The second is skipped more often than any other instruction: the eye goes back to the device after the first. Two
-things done at the same time ("hold the cover and turn the knob") belong together and may stand together.
+The second is skipped more often than any other instruction: the eye goes back to the device after
+the first. Two things done at the same time ("hold the cover and turn the knob") belong together and
+may stand together.
 
 Source: rule 5.2 in public digests of simplified technical English (restated).
 """

@@ -1,9 +1,10 @@
 """A part is written in another way than its name in the record.
 
-"Print head", "printhead" and "print-head" are one part to the writer, and three to a search, to a translator and to the
-person who looks for it in a list.
+"Print head", "printhead" and "print-head" are one part to the writer, and three to a search, to a
+translator and to the person who looks for it in a list.
 
-Source: rule 1.11 in public digests of simplified technical English (restated): one technical noun for one item.
+Source: rule 1.11 in public digests of simplified technical English (restated): one technical noun
+for one item.
 """
 
 import re

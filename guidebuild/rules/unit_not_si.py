@@ -1,9 +1,11 @@
 """A quantity is given in a unit that is not the one on the reader's tools.
 
-A torque handle in N·m set to a figure in pound-inches turns the screw with a ninth or nine times of what was meant.
-Units of the SI, and the litre, minute, hour, bar, degree and degree Celsius beside it, are read everywhere.
+A torque handle in N·m set to a figure in pound-inches turns the screw with a ninth or nine times of
+what was meant. Units of the SI, and the litre, minute, hour, bar, degree and degree Celsius beside
+it, are read everywhere.
 
-Source: BIPM, The International System of Units, 9th edition, section 4 (units accepted beside the SI); from memory.
+Source: BIPM, The International System of Units, 9th edition, section 4 (units accepted beside the
+SI); from memory.
 """
 
 import re
@@ -23,7 +25,7 @@ HELP = "give it in {instead}; the old unit may stand behind it in brackets"
 _INSTEAD = {
     "mm": r"inch(?:es)?|in\.|″|feet|ft\.?|thou|mils?",
     "N·m": r"in[-·. ]?lbs?f?|lbf?[-·. ]?in|ft[-·. ]?lbs?f?|lbf?[-·. ]?ft|ozf?[-·. ]?in|kgf[-·. ]?c?m",
-    "kg or N": r"lbs?\.?|pounds?|ounces?|oz\.?|kgf|kp",
+    "kg or N": r"lbs?f?\.?|pounds?|ounces?|oz\.?|kgf|kp",
     "kPa or bar": r"psi|inHg|mmHg|torr|atm",
     "°C": r"°\s?F|degrees Fahrenheit",
     "litres or millilitres": r"gal(?:lons?)?|fl\.? ?oz|pints?|quarts?|cups?",

@@ -1,7 +1,8 @@
 """A word leaves the reader to guess how much, how many or how long.
 
-"A few turns" is two for one hand and ten for another. Where the figure is known it stands; where it is not, the sign by
-which the reader knows that it is enough stands in its place ("until it clicks").
+"A few turns" is two for one hand and ten for another. Where the figure is known it stands; where it
+is not, the sign by which the reader knows that it is enough stands in its place ("until it
+clicks").
 
 Source: common practice, no source; the list of words is our own.
 """

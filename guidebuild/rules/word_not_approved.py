@@ -1,19 +1,23 @@
 """A word is used that the publisher's list, or the plain-language list, tells to replace.
 
-One word for one thing and for one act: readers of a second language, and translators, take another word for another
-meaning. A publisher's own words stand in `terms.yaml`; beside it the tool knows long words with a short twin.
+One word for one thing and for one act: readers of a second language, and translators, take another
+word for another meaning. A publisher's own words stand in `terms.yaml`; beside it the tool knows
+long words with a short twin.
 
-Source: the list "Use simple words and phrases" of plainlanguage.gov (public domain, CC0), rows from memory.
+Source: the list "Use simple words and phrases" of plainlanguage.gov (public domain, CC0), rows from
+memory.
 """
 
 import re
 from collections.abc import Iterator, Mapping
 
+from guidebuild.guide.content import Content
 from guidebuild.guide.language.lists import lists
 from guidebuild.guide.language.spoken import spoken
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.source.finding import Category
+from guidebuild.source.said import Said
 
 RULE = Rule(category=Category.TEXT)
 
@@ -22,17 +26,24 @@ MESSAGE = "`{word}` is not an approved word"
 HELP = "say `{instead}`"
 
 
-def check(proof: Proof) -> Iterator[Hit]:
-    words = lists(proof.guide.language)
-    if words is None or not words.plain:
+def check(proof: Proof, content: Content) -> Iterator[Hit]:
+    language = proof.guide.language
+    words = lists(language)
+    terms = content.terms.get(language)
+    avoid = {**(words.plain if words else {}), **(_said(terms.forbidden) if terms else {})}
+    if not avoid:
         return
-    pattern = _pattern(words.plain)
+    pattern = _pattern(avoid)
     for sentence in spoken(proof.guide):
         for found in pattern.finditer(sentence.text):
-            instead = words.plain[found[0].lower()]
+            instead = avoid[found[0].lower()]
             yield Hit(
                 sentence.at(found.start(), found.end()), {"word": found[0], "instead": instead}
             )
+
+
+def _said(forbidden: Mapping[str, Said]) -> dict[str, str]:
+    return {word.lower(): instead.text for word, instead in forbidden.items()}
 
 
 def _pattern(avoid: Mapping[str, str]) -> re.Pattern[str]:
