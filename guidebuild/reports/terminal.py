@@ -3,6 +3,8 @@
 A tear line with number, loudness and rule; then labelled lines; the last has a box to tick.
 """
 
+import re
+
 from guidebuild.reports.parts import words
 from guidebuild.reports.parts.look import Look, Paint
 from guidebuild.reports.parts.quote import visible, window
@@ -13,6 +15,7 @@ from guidebuild.source.finding import Loudness, Related
 from guidebuild.source.span import Span
 
 LABEL = 9  # columns of the label column
+LINE = re.compile(r"\b(line) (\d)")  # stays together
 ASCII = {ord("·"): "-", ord("…"): "~"}
 LOUD = {Loudness.ERROR: Paint.RED, Loudness.WARNING: Paint.YELLOW, Loudness.NOTE: Paint.BLUE}
 
@@ -68,7 +71,8 @@ def _lines(label: str, text: str, look: Look, box: bool = False) -> list[str]:
     """A labelled entry with its further lines below the first; nothing where there is no text."""
     head = f"{look.pick('☐', '*') if box else ''}".ljust(2) + label
     lead = look.paint(head, Paint.DIM) + " " * (LABEL - columns(head))
-    lines = wrap(visible(text), look.width - LABEL)
+    text = LINE.sub("\\1\N{NO-BREAK SPACE}\\2", visible(text))
+    lines = wrap(text, look.width - LABEL)
     return [(lead if at == 0 else " " * LABEL) + line for at, line in enumerate(lines)]
 
 

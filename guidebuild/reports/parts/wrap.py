@@ -1,5 +1,6 @@
 """Words set to a width in columns, where a wide character takes two and a combining one none."""
 
+import re
 import unicodedata
 
 
@@ -17,16 +18,21 @@ def _columns_of(char: str) -> int:
 def wrap(text: str, width: int) -> list[str]:
     """The text in lines of at most `width` columns, nothing lost.
 
-    A word that is longer is cut, but for one in plain ASCII: a path or an id is copied from here.
+    A word that is longer is cut, but for one in plain ASCII: a path or an id is copied from here. No line is
+    broken at a no-break space, which is shown as a space.
     """
     lines, line = [], ""
-    for word in (piece for whole in text.split() for piece in _pieces(whole, max(width, 2))):
+    for word in (piece for whole in _words(text) for piece in _pieces(whole, max(width, 2))):
         if line and columns(line) + 1 + columns(word) > width:
             lines.append(line)
             line = word
         else:
             line = f"{line} {word}" if line else word
-    return [*lines, line] if line else lines
+    return [each.replace("\N{NO-BREAK SPACE}", " ") for each in (*lines, line) if each]
+
+
+def _words(text: str) -> list[str]:
+    return [word for word in re.split(r"[ \t\r\n]+", text) if word]
 
 
 def _pieces(word: str, width: int) -> list[str]:
