@@ -8,10 +8,11 @@ Source: common practice, no source.
 """
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import reduce
 from operator import and_, or_
 
-from guidebuild.device.naming import subject
+from guidebuild.device.naming import called, subject
 from guidebuild.device.things import Hole
 from guidebuild.guide.blocks.fastener import FastenerAct
 from guidebuild.proof.hit import Hit, Rule
@@ -31,16 +32,27 @@ MESSAGE = "{thing} {gets} the screw of {other} ({its})"
 HELP = "put each screw back in its own hole; if they are the same, correct `screw` in the record"
 
 
+@dataclass(frozen=True, slots=True)
+class Mixed:
+    """A screw of `source` goes into `hole`, which takes another, in `where`."""
+
+    hole: Hole
+    source: Hole
+    move: Move
+    where: int
+
+
 def check(proof: Proof) -> Iterator[Hit]:
-    groups: dict[Span, list[tuple[Hole, Hole, Move, int]]] = {}
+    """Screws that were swapped in one block are one mistake, told at the first."""
+    groups: dict[Span, list[Mixed]] = {}
     for hole, move, one in screws_going_in(proof):
         sources = _sources(proof, move)
         wrong = [where_another(proof, hole, source, one.where) for source in sources]
         where = reduce(and_, wrong) if wrong else 0
         if where:
-            groups.setdefault(place(move), []).append((hole, sources[0], move, where))
-    for span, group in groups.items():
-        yield _hit(proof, span, group)
+            groups.setdefault(move.act.block, []).append(Mixed(hole, sources[0], move, where))
+    for group in groups.values():
+        yield _hit(proof, group)
 
 
 def _sources(proof: Proof, move: Move) -> list[Hole]:
@@ -52,12 +64,21 @@ def _sources(proof: Proof, move: Move) -> list[Hole]:
     return [source for source in sources if isinstance(source, Hole)]
 
 
-def _hit(proof: Proof, span: Span, group: list[tuple[Hole, Hole, Move, int]]) -> Hit:
-    hole, source, move, here = group[0]
-    words = subject(proof.device, [found[0].key for found in group])
+def _hit(proof: Proof, group: list[Mixed]) -> Hit:
+    first = group[0]
+    at = place(first.move)
+    alike = [one for one in group if place(one.move) == at]
+    words = subject(proof.device, [one.hole.key for one in alike])
     words["gets"] = "gets" if words["is"] == "is" else "get"
-    words["other"] = source.id
-    words["its"] = next((screw.text for screw, _ in values(proof, source.screw, here)), "")
-    where = reduce(or_, (found[3] for found in group))
-    related = (Related(hole.span, "the record tells here what this hole takes"),)
-    return Hit(span, words, related, where, shown(proof, move.step))
+    screws = values(proof, first.source.screw, first.where)
+    words |= {"other": first.source.id, "its": next((one.text for one, _ in screws), "")}
+    others = {place(one.move): one for one in group if place(one.move) != at}
+    related = (
+        Related(first.hole.span, "the record tells here what this hole takes"),
+        *(
+            Related(span, f"{called(proof.device, one.hole.key)} too")
+            for span, one in others.items()
+        ),
+    )
+    where = reduce(or_, (one.where for one in group))
+    return Hit(at, words, related, where, shown(proof, first.move.step))

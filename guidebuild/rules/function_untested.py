@@ -11,7 +11,7 @@ original.
 
 from collections.abc import Iterator
 
-from guidebuild.device.naming import called, listed, lowered
+from guidebuild.device.naming import listed, lowered, subject
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.history import place, told
@@ -22,7 +22,7 @@ from guidebuild.source.span import Span
 
 RULE = Rule(category=Category.CORRECTNESS)
 
-MESSAGE = "{function} {is} not tested after {thing} was opened and closed again"
+MESSAGE = "nothing tests {function} after {thing} {was} opened and closed again"
 
 HELP = (
     "add a check with `tests:` after this, before the device is closed; "
@@ -45,10 +45,11 @@ def check(proof: Proof) -> Iterator[Hit]:
 
 def _hit(proof: Proof, span: Span, where: int, group: list[Closed]) -> Hit:
     names = [proof.device.functions.get(one.function) for one in group]
+    thing = subject(proof.device, [group[0].move.thing])
     words = {
         "function": listed([lowered(name.text) if name else "?" for name in names]),
-        "thing": called(proof.device, group[0].move.thing),
-        "is": "is" if len(group) == 1 else "are",
+        "thing": thing["thing"],
+        "was": "was" if thing["is"] == "is" else "were",
     }
     return Hit(
         span, words, (told(proof, group[0].opened),), where, shown(proof, group[0].move.step)

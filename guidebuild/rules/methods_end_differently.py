@@ -29,7 +29,7 @@ HELP = "let every way end alike: move what differs out of the methods, or add it
 
 def check(proof: Proof) -> Iterator[Hit]:
     groups: dict[tuple[Span, State, State], list[Parting]] = {}
-    for parting in proof.partings:
+    for parting in (one for one in proof.partings if one.after is None):
         groups.setdefault((parting.span, parting.first, parting.second), []).append(parting)
     for group in groups.values():
         yield _hit(proof, group)

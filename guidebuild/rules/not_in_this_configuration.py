@@ -9,6 +9,7 @@ Source: common practice, no source.
 
 from collections.abc import Iterator
 
+from guidebuild.device.naming import subject
 from guidebuild.device.states import State
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Need
@@ -24,8 +25,14 @@ HELP = "give the act the `when:` under which {thing} exists, or bring it first"
 
 
 def check(proof: Proof) -> Iterator[Hit]:
+    """Several in one step are one mistake: the step has no `when:`. It is told at the first of them."""
+    groups: dict[tuple[str, int, str], list[Mistake]] = {}
     for mistake in unmet(proof, Need.HERE):
-        yield mistake.hit(proof, why=_why(proof, mistake))
+        key = mistake.first.step.id, mistake.where, _why(proof, mistake)
+        groups.setdefault(key, []).append(mistake)
+    for (_, _, why), group in groups.items():
+        words = subject(proof.device, [key for one in group for key in one.things])
+        yield group[0].hit(proof, (), **words, why=why)
 
 
 def _why(proof: Proof, mistake: Mistake) -> str:

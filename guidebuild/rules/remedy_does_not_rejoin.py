@@ -12,9 +12,9 @@ from functools import reduce
 from operator import or_
 
 from guidebuild.device.naming import subject
-from guidebuild.device.states import word_for
+from guidebuild.device.states import State, word_for
 from guidebuild.proof.hit import Hit, Rule
-from guidebuild.proof.mistake import Ending, Unmet
+from guidebuild.proof.mistake import Ending, Parting, Unmet
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.joined import place_of
 from guidebuild.source.finding import Category, Related
@@ -27,20 +27,20 @@ HELP = "end the remedy in the state in which its `resume` step begins, or resume
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    wrong: dict[int, list[Unmet | Ending]] = {}
-    every: tuple[Unmet | Ending, ...] = (*proof.unmet, *proof.endings)
+    wrong: dict[str, list[Unmet | Ending | Parting]] = {}
+    every: tuple[Unmet | Ending | Parting, ...] = (*proof.unmet, *proof.endings, *proof.partings)
     for one in every:
         if one.after is not None:
-            wrong.setdefault(id(one.after), []).append(one)
+            wrong.setdefault(one.after.id, []).append(one)
     for group in wrong.values():
         yield _hit(proof, group)
 
 
-def _hit(proof: Proof, group: list[Unmet | Ending]) -> Hit:
+def _hit(proof: Proof, group: list[Unmet | Ending | Parting]) -> Hit:
     first, stage = group[0], group[0].after
     assert stage is not None and stage.remedy is not None
-    alike = [one.thing for one in group if one.found == first.found]
-    state = word_for(proof.device.things[first.thing].kind, first.found)
+    alike = [one.thing for one in group if _found(one) == _found(first)]
+    state = word_for(proof.device.things[first.thing].kind, _found(first))
     words = subject(proof.device, alike) | {"state": state or "not as it must be"}
     related = tuple(
         Related(place_of(one), "this can't be done then") for one in group if isinstance(one, Unmet)
@@ -48,3 +48,7 @@ def _hit(proof: Proof, group: list[Unmet | Ending]) -> Hit:
     where = reduce(or_, (one.where for one in group))
     span = stage.remedy.resume.span if stage.remedy.resume else stage.remedy.span
     return Hit(span, words, tuple(dict.fromkeys(related))[:3], where)
+
+
+def _found(one: Unmet | Ending | Parting) -> State:
+    return one.first if isinstance(one, Parting) else one.found

@@ -7,8 +7,6 @@ Source: common practice, no source.
 """
 
 from collections.abc import Iterator
-from functools import reduce
-from operator import or_
 
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
@@ -23,13 +21,16 @@ HELP = "resume at a step that every unit sees which can come here"
 
 def check(proof: Proof) -> Iterator[Hit]:
     shown = {passage.step.id: passage for passage in proof.passages}
+    comes: dict[str, int] = {}
+    for entry in proof.entries:
+        comes[entry.remedy.id] = comes.get(entry.remedy.id, 0) | entry.where
     for stage in proof.guide.stages:
         resume = stage.remedy.resume if stage.remedy else None
-        if resume is None or resume.text not in shown:
+        target = shown.get(resume.text) if resume else None
+        if resume is None or target is None:
             continue
-        target = shown[resume.text]
-        comes = reduce(or_, (one.shown for one in proof.passages if one.stage is stage), 0)
-        lost = comes ^ (comes & target.shown)
+        where = comes.get(stage.id, 0)
+        lost = where ^ (where & target.shown)
         if lost:
             related = (Related(target.step.span, "this is the step"),)
-            yield Hit(resume.span, {"step": target.step.title.text}, related, lost, comes)
+            yield Hit(resume.span, {"step": target.step.title.text}, related, lost, where)

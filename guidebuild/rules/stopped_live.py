@@ -37,10 +37,10 @@ def check(proof: Proof) -> Iterator[Hit]:
             if isinstance(one.doing, Check) and one.doing.stop is not None:
                 yield from _stop(proof, one.doing.stop, one.before, one.where)
     for stage in proof.guide.stages:
-        ends = [passage.after for passage in proof.passages if passage.stage.id == stage.id]
+        ends = [one for one in proof.passages if one.stage.id == stage.id and one.shown]
         for said in (stage.remedy.stop if stage.remedy else None, stage.then):
             if said is not None and ends:
-                yield from _stop(proof, said, ends[-1], ends[-1].everywhere)
+                yield from _stop(proof, said, ends[-1].after, ends[-1].shown)
 
 
 def _stop(proof: Proof, said: Said, there: Snapshot, where: int) -> Iterator[Hit]:

@@ -26,7 +26,7 @@ from guidebuild.source.span import Span
 
 RULE = Rule(category=Category.SUSPICIOUS)
 
-MESSAGE = "{function} {is} tested for the first time when {thing} lies behind {blame} again"
+MESSAGE = "the first test of {function} comes when {thing} lies behind {blame} again"
 
 HELP = "move this check before {blame} goes on, or before it is screwed down"
 
@@ -41,11 +41,12 @@ def check(proof: Proof) -> Iterator[Hit]:
 
 
 def _closed_over(proof: Proof, closed: Closed, test: Walked) -> dict[str, int]:
-    """Covers that hide the link at the test and can't just be lifted off again."""
+    """Outer covers that hide the link at the test and can't just be lifted off again."""
     found = {}
     for cover, hides in covers_of(proof, test.before, closed.move.thing).items():
         where = hides & closed.where
-        if where and not guarded(proof, cover):
+        inner = proof.layout.covers.behind(cover)
+        if where and not inner and not guarded(proof, cover):
             found[cover] = where & _screwed(proof, test, cover)
     return {cover: where for cover, where in found.items() if where}
 
@@ -67,7 +68,6 @@ def _hit(proof: Proof, closed: Closed, test: Walked, cover: str, where: int) -> 
     name = proof.device.functions.get(closed.function)
     words = {
         "function": lowered(name.text) if name else closed.function,
-        "is": "is",
         "thing": called(proof.device, closed.move.thing),
         "blame": called(proof.device, cover),
     }

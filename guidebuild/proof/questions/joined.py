@@ -7,12 +7,12 @@ from typing import TypeVar
 from guidebuild.device.naming import all_called, subject
 from guidebuild.device.record import Device
 from guidebuild.device.states import HOLDING, State, word_for
-from guidebuild.device.things import Thing
+from guidebuild.device.things import Link, Thing
 from guidebuild.guide.step import Step
 from guidebuild.proof.hit import Hit
 from guidebuild.proof.mistake import Ending, Move, Need, Unmet
 from guidebuild.proof.proof import Proof
-from guidebuild.proof.questions.history import place
+from guidebuild.proof.questions.history import last_move, place
 from guidebuild.source.finding import Related
 from guidebuild.source.span import Span
 
@@ -118,9 +118,17 @@ def ending_place(proof: Proof, ending: Ending) -> Span:
     said = proof.guide.state_spans.get(proof.device.things[ending.thing].id)
     if ending.because == "ends" and said is not None:
         return said
-    if ending.last is not None and ending.because != "goal":
-        return place(ending.last)
-    return proof.guide.goal.span
+    last = ending.last or _closed_over(proof, ending)
+    return place(last) if last and ending.because != "goal" else proof.guide.goal.span
+
+
+def _closed_over(proof: Proof, ending: Ending) -> Move | None:
+    """The act that brought the parts of a link together again, where none was done to the link itself."""
+    thing = proof.device.things[ending.thing]
+    ends = [said.text for said in thing.ends] if isinstance(thing, Link) else []
+    keys = [key for end in ends for key in proof.device.names.get(end, ())]
+    moves = (last_move(proof, key, HOLDING, None, ending.where) for key in keys)
+    return next((move for move in moves if move), None)
 
 
 def shown(proof: Proof, step: Step) -> int | None:
