@@ -64,6 +64,7 @@ def _fixed(args: Namespace, content: "Asked") -> "CheckResult":
     from guidebuild.build.check import check
     from guidebuild.build.fix import fix, put
     from guidebuild.cli.difference import difference
+    from guidebuild.reports.parts.words import count
 
     fixed = fix(content.root, lambda root: check(root, content.within, jobs=args.jobs))
     shown = difference(fixed, asking.prefix(content.root))
@@ -72,5 +73,6 @@ def _fixed(args: Namespace, content: "Asked") -> "CheckResult":
     else:
         put(content.root, fixed)
     done = "Would mend" if args.dry_run else "Mended"
-    print(f"{done}: {fixed.mended} in {len(fixed.after)} files.", file=sys.stderr)
+    where = count(len(fixed.after), "file")
+    print(f"{done}: {count(fixed.mended, 'finding')} in {where}.", file=sys.stderr)
     return fixed.result

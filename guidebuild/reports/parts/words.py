@@ -43,6 +43,8 @@ def where(slip: Slip, report: Report) -> str:
 
 def summary(report: Report) -> str:
     """One line for the whole check."""
+    if not report.slips and not report.guides and not report.faults:
+        return "There is no guide here."
     done = f"{count(len(report.guides), 'guide')}, {count(report.configurations, 'configuration')}"
     known = f" {report.known} known from before left out." if report.known else ""
     if not report.slips:
