@@ -1,0 +1,67 @@
+"""Which tools a guide needs, act by act: what the act says, else the record, else what fits the screw's drive."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+
+from guidebuild.device.acts import Verb
+from guidebuild.device.things import Hole, Link
+from guidebuild.device.tool import Tool
+from guidebuild.guide.blocks.use import Use
+from guidebuild.guide.step import Fork, Step
+from guidebuild.proof.mistake import Move
+from guidebuild.proof.proof import Proof
+from guidebuild.source.span import Span
+
+_TURNED = frozenset({Verb.REMOVE, Verb.LOOSEN, Verb.TIGHTEN, Verb.REFIT})  # `start` is done by hand
+
+
+@dataclass(frozen=True, slots=True)
+class Needed:
+    """Any of `choices` (ids of tools.yaml) serves; none where no listed tool fits `drive`."""
+
+    choices: tuple[str, ...]
+    thing: str  # key; "" where a `tool` block names it
+    drive: str
+    step: Step
+    where: int
+    span: Span = field(compare=False)
+
+
+def tools_needed(proof: Proof, tools: Mapping[str, Tool]) -> Iterator[Needed]:
+    """Each need of a tool, in document order; remedies too."""
+    for passage in proof.passages:
+        for use in uses(passage.step):
+            if use.what == "tool":
+                for item in use.items:
+                    yield Needed((item.text,), "", "", passage.step, passage.shown, item.span)
+        for walked in passage.walked:
+            if isinstance(walked.doing, Move):
+                yield from _of_move(proof, walked.doing, walked.where, tools)
+
+
+def uses(step: Step) -> Iterator[Use]:
+    """What `tool` and `material` blocks of a step name, those of its methods too."""
+    for part in step.flow:
+        items = (
+            [item for way in part.methods for item in way.items]
+            if isinstance(part, Fork)
+            else [part]
+        )
+        yield from (item for item in items if isinstance(item, Use))
+
+
+def _of_move(proof: Proof, move: Move, where: int, tools: Mapping[str, Tool]) -> Iterator[Needed]:
+    thing = proof.device.things[move.thing]
+    said = move.act.with_ or (thing.with_ if isinstance(thing, Link) else ())
+    if said:
+        choices = tuple(one.text for one in said)
+        yield Needed(choices, move.thing, "", move.step, where, move.span)
+    elif isinstance(thing, Hole) and move.verb in _TURNED:
+        for drive in dict.fromkeys(case.value.drive for case in thing.screw if case.value.drive):
+            fitting = tuple(id_ for id_, tool in tools.items() if _fits(tool, drive))
+            yield Needed(fitting, move.thing, drive, move.step, where, move.span)
+
+
+def _fits(tool: Tool, drive: str) -> bool:
+    wanted = drive.replace(" ", "").casefold()
+    return any(one.text.replace(" ", "").casefold() == wanted for one in tool.fits)
