@@ -64,7 +64,7 @@ def state(word: Said | None, kind: Kind, report: Report) -> State | None:
         word.span,
         edits=(Edit(word.span, guess),) if guess else (),
         value=word.text,
-        key=f"the state of a {kind.value}",
+        what="state of the power" if kind is Kind.POWER else f"state of a {kind.value}",
         do="write one of " + ", ".join(known),
     )
     return None

@@ -1,6 +1,8 @@
 """A silenced rule had nothing to say.
 
 What it was for is gone. Left in place, it would hide the next mistake.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

@@ -1,6 +1,8 @@
 """A rule that is silenced does not exist.
 
 A misspelt name silences nothing.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

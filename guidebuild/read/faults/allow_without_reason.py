@@ -1,6 +1,8 @@
 """A rule is silenced without a reason.
 
 Whoever reads this next year must see why it is right here.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

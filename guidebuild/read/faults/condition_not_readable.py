@@ -2,6 +2,8 @@
 
 A condition decides who sees a step. It is a comparison such as `revision = b`, joined by `and`,
 `or`, `not`.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

@@ -1,6 +1,8 @@
 """A file is larger than a text of this kind can be.
 
 A guide of a hundred pages has a tenth of this. Most likely it is another file by mistake.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

@@ -1,6 +1,8 @@
 """A file is not text in UTF-8.
 
 Letters outside plain English would come out wrong, and `µ` or `Ω` are not decoration.
+
+Source: RFC 3629.
 """
 
 from guidebuild.proof.hit import Rule

@@ -2,6 +2,8 @@
 
 A guide travels as one folder. What lies elsewhere is not on the stick, and may be nobody's
 business.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

@@ -1,6 +1,8 @@
 """A shared stage draws itself in.
 
 It would never end.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

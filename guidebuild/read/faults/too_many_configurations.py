@@ -2,6 +2,8 @@
 
 Every combination that makes a difference is proved, none is left out and none is guessed. Past this
 number that is no longer possible.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

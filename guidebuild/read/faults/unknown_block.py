@@ -2,6 +2,8 @@
 
 A fenced block is read by its name. Under a wrong name it would be shown as plain text, and the work
 that it tells of would be missing from the proof.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

@@ -2,6 +2,8 @@
 
 A procedure is about the things of the record. A name that is not there is a part that the reader
 will look for in vain.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

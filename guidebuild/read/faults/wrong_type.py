@@ -2,6 +2,8 @@
 
 A list where one value is wanted, a sentence where a number is: what was meant can only be guessed,
 and a guess has no place in a procedure.
+
+Source: common practice, no source.
 """
 
 from guidebuild.proof.hit import Rule

@@ -1,6 +1,8 @@
 """The YAML here can't be read.
 
 Indentation, brackets or quotes do not match, so what belongs to what is open.
+
+Source: YAML 1.2.2.
 """
 
 from guidebuild.proof.hit import Rule

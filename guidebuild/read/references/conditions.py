@@ -57,7 +57,7 @@ def _no_value(leaf: Is, option: Option, report: Report) -> None:
             edits=(Edit(span, guess),) if guess else (),
             related=(Related(option.span, "its answers stand here"),),
             value=value,
-            key=option.id,
+            what=f"answer to `{option.id}`",
             do="write " + " or ".join(f"`{one}`" for one in known),
         )
 

@@ -13,7 +13,7 @@ from guidebuild.source.said import Said
 
 _CALLED = {
     Kind.PART: "part",
-    Kind.FASTENER: "fastener group or hole",
+    Kind.FASTENER: "fastener",
     Kind.CONNECTOR: "connector",
     Kind.JOINT: "joint",
     Kind.STORE: "store",
@@ -51,7 +51,7 @@ class Names:
                 if kinds
                 else names.keys()
             )
-            what = " or ".join(_CALLED[kind] for kind in kinds) or "thing of the record"
+            what = _any_of([_CALLED[kind] for kind in kinds]) or "entry of the record"
             self._tell(one, what, among)
 
     def _kind(self, id_: str) -> Kind:
@@ -78,6 +78,11 @@ class Names:
             return self.device
         more = {wrong: self.device.names[right] for wrong, right in self.aliases.items()}
         return replace(self.device, names={**self.device.names, **more})
+
+
+def _any_of(words: list[str]) -> str:
+    """`fastener, connector or joint`."""
+    return " or ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))
 
 
 def tell_unknown(

@@ -11,7 +11,7 @@ from guidebuild.read.faults import unknown_value
 from guidebuild.read.shape import custom
 from guidebuild.read.shape.entry import LOST
 from guidebuild.read.shape.maps import map_reader
-from guidebuild.read.shape.reading import Reading
+from guidebuild.read.shape.reading import TRAPPED, Reading
 from guidebuild.read.shape.scalars import SCALARS
 from guidebuild.read.shape.schema import Schema, document, follow
 from guidebuild.read.shape.words import refuse, says
@@ -65,7 +65,7 @@ def _scalar(schema: Schema) -> Reader:
         if value is None:
             return refuse(node, reading, schema)
         if pattern is not None and not pattern.search(node.value):
-            refuse(node, reading, schema)
+            return refuse(node, reading, schema)
         return value
 
     return scalar
@@ -75,7 +75,7 @@ def _word(words: tuple[str, ...]) -> Reader:
     """One of a closed list of words."""
 
     def word(node: Any, reading: Reading) -> Any:
-        if type(node) is ScalarNode:
+        if type(node) is ScalarNode and node.style != TRAPPED:
             if node.value in words:
                 return reading.said(node)
             value = reading.said(node)
@@ -86,7 +86,7 @@ def _word(words: tuple[str, ...]) -> Reader:
                 lost=sure is None,
                 edits=(Edit(value.span, guess),) if guess else (),
                 value=node.value,
-                key=reading.key,
+                what=f"value of `{reading.key}`",
                 do="write " + ", ".join(f"`{one}`" for one in words),
             )
             return LOST if sure is None else Said(sure, value.span)

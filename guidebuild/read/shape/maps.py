@@ -15,6 +15,7 @@ from guidebuild.read.shape.words import refuse
 from guidebuild.source.edit import Edit
 from guidebuild.source.finding import Related
 from guidebuild.source.nearest import meant, nearest
+from guidebuild.source.span import Span
 
 Reader: TypeAlias = Callable[[Any, Reading], Any]
 Compile: TypeAlias = Callable[[Schema, str], Reader]
@@ -74,6 +75,7 @@ def _read(keys: Keys, node: Any, reading: Reading) -> Entry:
     entry = Entry((reading, node))
     outer = reading.key
     for key_node, value_node in node.value:
+        reading.key = outer
         name = _name(keys, key_node, entry, reading)
         if name is None:
             continue
@@ -146,9 +148,10 @@ def _ask_for(keys: Keys, entry: Entry, reading: Reading) -> None:
 
 
 def _missing(entry: Entry, reading: Reading, wanted: str, do: str) -> None:
-    reading.report.tell(
-        wrong_type, entry.span, what=f"`{reading.key}`", wanted=wanted, found="", do=do
-    )
+    span = entry.span
+    line = span.source.text.find("\n", span.start, span.end)
+    first = Span(span.source, span.start, span.end if line < 0 else line)
+    reading.report.tell(wrong_type, first, what=f"`{reading.key}`", wanted=wanted, found="", do=do)
 
 
 def _one_too_many(entry: Entry, reading: Reading, there: list[str]) -> None:

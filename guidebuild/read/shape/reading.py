@@ -10,6 +10,8 @@ from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
 
+TRAPPED = "trapped"  # the style of a scalar that an author forgot to put in quotes
+
 
 class Reading:
     """`offset`: where the YAML text begins in `source`. `key` and `where`: what is being read, for messages."""

@@ -7,7 +7,7 @@ from yaml.nodes import MappingNode, ScalarNode
 
 from guidebuild.read.faults import wrong_type
 from guidebuild.read.shape.entry import LOST, Lost
-from guidebuild.read.shape.reading import Reading
+from guidebuild.read.shape.reading import TRAPPED, Reading
 from guidebuild.read.shape.schema import Schema, follow
 from guidebuild.source.edit import Edit
 from guidebuild.source.span import Span
@@ -45,8 +45,11 @@ def found_words(node: Any) -> str:
 
 
 def refuse(node: Any, reading: Reading, schema: Schema) -> Lost:
-    """Tell that a value has the wrong shape."""
+    """Tell that a value has the wrong shape; one that a trap cut short is told of already."""
     span = reading.span(node)
+    if type(node) is ScalarNode and node.style == TRAPPED:
+        reading.report.broken.add(span.source.path)
+        return LOST
     edits: tuple[Edit, ...] = ()
     do = "see `guidebuild explain wrong-type`, or the schema, for what may stand here"
     wanted = says(schema, "")

@@ -10,13 +10,12 @@ from yaml.nodes import MappingNode, ScalarNode
 
 from guidebuild.read.faults import needs_quotes, yaml_not_readable
 from guidebuild.read.report import Report
-from guidebuild.read.shape.reading import Reading
+from guidebuild.read.shape.reading import TRAPPED, Reading
 from guidebuild.read.yaml.problems import in_plain_words
 from guidebuild.read.yaml.traps import Trap, traps
 from guidebuild.source.edit import Edit
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
-
 
 SHORT = 400  # characters: many blocks of a guide read the same, and are taken apart once
 
@@ -91,7 +90,8 @@ def _restore(node: Any, said: dict[int, str]) -> None:
             continue
         seen.add(id(one))
         if type(one) is ScalarNode:
-            one.value = said.get(one.start_mark.index, one.value)
+            if one.start_mark.index in said:
+                one.value, one.style = said[one.start_mark.index], TRAPPED
         elif type(one) is MappingNode:
             waiting.extend(part for pair in one.value for part in pair)
         else:
