@@ -13,7 +13,7 @@ OFF = "off"  # a rule's level; the others are the words of Loudness
 class Settings:
     """`rules`: rule -> guide status -> level (`off`, `note`, `warning`, `error`); status `` means any.
 
-    `profile`: whose signal words, `ansi-z535` or `iso-3864`. `languages`: the first is the authors' own.
+    `profile`: whose signal words, `ansi-z535` or `two-level`. `languages`: the first is the authors' own.
     """
 
     publisher: Said | None = None

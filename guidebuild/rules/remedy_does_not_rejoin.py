@@ -39,8 +39,13 @@ def check(proof: Proof) -> Iterator[Hit]:
 def _hit(proof: Proof, group: list[Unmet | Ending | Parting]) -> Hit:
     first, stage = group[0], group[0].after
     assert stage is not None and stage.remedy is not None
-    alike = [one.thing for one in group if _found(one) == _found(first)]
-    state = word_for(proof.device.things[first.thing].kind, _found(first))
+    things, kind = proof.device.things, proof.device.things[first.thing].kind
+    alike = [
+        one.thing
+        for one in group
+        if _found(one) == _found(first) and things[one.thing].kind is kind
+    ]
+    state = word_for(kind, _found(first))
     words = subject(proof.device, alike) | {"state": state or "not as it must be"}
     related = tuple(
         Related(place_of(one), "this can't be done then") for one in group if isinstance(one, Unmet)

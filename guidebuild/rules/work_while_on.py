@@ -13,8 +13,7 @@ from collections.abc import Iterator
 from guidebuild.device.acts import REPLACING
 from guidebuild.device.naming import subject
 from guidebuild.device.record import POWER
-from guidebuild.device.states import Kind
-from guidebuild.device.things import Connector
+from guidebuild.device.things import Connector, Store
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof
@@ -45,7 +44,7 @@ def check(proof: Proof) -> Iterator[Hit]:
 
 
 def _is_work(proof: Proof, move: Move) -> bool:
-    """Not the switch itself, nor what is done on the bench, nor a plug that may be worked at any time."""
+    """Not the switch or a setting, nor what is done on the bench, nor a plug that may be worked at any time."""
     thing = proof.device.things[move.thing]
     any_time = isinstance(thing, Connector) and thing.live == "any"
-    return not any_time and thing.kind is not Kind.POWER and move.verb not in REPLACING
+    return not any_time and not isinstance(thing, Store) and move.verb not in REPLACING
