@@ -125,8 +125,6 @@ def _sort(thing: Thing) -> str:
     match thing:
         case Joint(joint=kind):
             return _JOINTS.get(kind, kind)
-        case Store(store=kind):
-            return kind
         case _:
             return {Kind.CONNECTOR: "plug", Kind.PART: "part"}.get(thing.kind, thing.kind.value)
 

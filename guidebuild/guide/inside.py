@@ -7,6 +7,7 @@ from guidebuild.guide.blocks.act import Act
 from guidebuild.guide.blocks.caution import Caution
 from guidebuild.guide.blocks.check import Check
 from guidebuild.guide.blocks.points import Points
+from guidebuild.guide.guide import Guide
 from guidebuild.guide.prose import Bullets, Paragraph, Picture, Quote
 from guidebuild.guide.step import Fork, Item, Step
 
@@ -44,3 +45,10 @@ def conditions(step: Step) -> Iterator[Condition]:
     for item in items(step):
         if not isinstance(item, Points | Paragraph | Bullets | Quote | Picture) and item.when:
             yield item.when
+
+
+def pictures_in(guide: Guide) -> Iterator[Picture]:
+    """Every picture that a guide shows, in document order."""
+    yield from guide.pictures
+    for step in guide.steps:
+        yield from (one for one in items(step) if isinstance(one, Picture))

@@ -27,10 +27,14 @@ HELP = "put a caution before this act: `for: {hazard}`"
 
 
 def check(proof: Proof) -> Iterator[Hit]:
+    """A caution that is missing in a stage is told once, where it is missed first."""
+    said: dict[tuple[str, str], int] = {}
     for one in handled(proof):
-        told = told_where(proof, one)
+        slot = one.passage.stage.id, one.hazard.id
+        told = told_where(proof, one) | said.get(slot, 0)
         where = one.where ^ (one.where & told)
         if where:
+            said[slot] = said.get(slot, 0) | where
             yield _hit(proof, one, where)
 
 

@@ -9,8 +9,9 @@ from functools import cached_property
 from pathlib import Path
 
 from guidebuild.build import rulebook, tell
+from guidebuild.guide.content import Content
 from guidebuild.proof.prove import prove
-from guidebuild.read.content import Content, read_content
+from guidebuild.read.content import read_content
 from guidebuild.source.finding import Finding
 from guidebuild.source.span import Span
 from tests.rules.notes import Note, at, cut
@@ -95,26 +96,27 @@ class Fixture:
             proof = prove(one.guide, one.device)
             if rule.check is not None:
                 takes = len(inspect.signature(rule.check).parameters)
-                hits = rule.check(proof, content) if takes > 1 else rule.check(proof)  # type: ignore[call-arg]
+                hits = rule.check(proof, content) if takes > 1 else rule.check(proof)
                 for hit in hits:
                     yield tell.finding(rule, hit, proof.configurations)
         if rule.check_content is not None:
             yield from (tell.finding(rule, hit) for hit in rule.check_content(content))
 
     def _notes(self, findings: list[Finding]) -> dict[Path, list[Note]]:
-        """Related places in a record that other folders share are not noted there."""
+        """Related places in a record that other fixtures share are not noted there."""
         notes: dict[Path, list[Note]] = {path: [] for path in self.expected()}
         for one in findings:
             told = one.told.words if one.told else ""
             self._add(notes, one.span, f"{one.rule}: {one.message}", told)
             for other in one.related:
-                if self.places[other.span.source.path].parent != HERE:
+                if self._is_own(self.places[other.span.source.path]):
                     self._add(notes, other.span, f"see: {other.words}")
         return {path: sorted(set(found)) for path, found in notes.items()}
 
-    def _add(
-        self, notes: dict[Path, list[Note]], span: Span, words: str, told: str = ""
-    ) -> None:
+    def _is_own(self, path: Path) -> bool:
+        return path.parent != HERE and path.name.startswith(f"{self.path.stem}.")
+
+    def _add(self, notes: dict[Path, list[Note]], span: Span, words: str, told: str = "") -> None:
         notes[self.places[span.source.path]].append(at(span, words, told))
 
 
@@ -126,4 +128,8 @@ def _id(path: Path, key: str) -> str:
 
 def fixtures() -> list[Fixture]:
     """All of them, in order."""
-    return [Fixture(path) for path in sorted(HERE.glob("*/*.md")) if path.stem.partition("-")[0] in ("bad", "good")]
+    return [
+        Fixture(path)
+        for path in sorted(HERE.glob("*/*.md"))
+        if path.stem.partition("-")[0] in ("bad", "good")
+    ]
