@@ -38,14 +38,17 @@ def _drawn(drawn: Drawn, n: int, layer: Layer, look: Look, where: Frame) -> str:
             return _outline(layer, "now") + use(layer_id(drawn, n, inner=True))
         case Look.LIVE:
             return use(layer_id(drawn, n)) + _outline(layer, hatch_class(where.scale))
+        case Look.LIVE_NOW:
+            hatch = _outline(layer, hatch_class(where.scale))
+            return use(layer_id(drawn, n)) + hatch + _outline(layer, "now", solid=False)
         case Look.OPEN:
             return "".join(_pins(layer))
 
 
-def _outline(layer: Layer, css: str) -> str:
+def _outline(layer: Layer, css: str, solid: bool = True) -> str:
     """The outer shapes in another line; a face stays a face, but nothing inside a chain line."""
     return "".join(
-        path(f"{css} solid" if css == "now" and "solid" in shape.css else css, shape.data)
+        path(f"{css} solid" if solid and css == "now" and "solid" in shape.css else css, shape.data)
         for shape in layer.outline
     )
 

@@ -9,7 +9,7 @@ from guidebuild.draw.frame import WIDE, Frame, frame
 from guidebuild.draw.holes import hole_marks, ring_radius
 from guidebuild.draw.layers import layers
 from guidebuild.draw.leaders import Leader, Target
-from guidebuild.draw.look import End, HoleLook, Look, Reference, Scene
+from guidebuild.draw.look import WORKED, End, HoleLook, Reference, Scene
 from guidebuild.draw.marks import arrow_tip
 from guidebuild.draw.placing import place
 from guidebuild.draw.scale_bar import scale_bar
@@ -102,7 +102,7 @@ def _clipped(parts: list[str], outline: Box) -> str:
 
 def _work_box(drawn: Drawn, scene: Scene) -> Box | None:
     """Round everything that this step works on, in mm."""
-    boxes = [drawn.box_of(id) for id, look in scene.looks.items() if look is Look.NOW]
+    boxes = [drawn.box_of(id) for id, look in scene.looks.items() if look in WORKED]
     boxes += [
         Box(hole.at[0], hole.at[1], 0, 0).grown(3)
         for hole in scene.holes
@@ -121,7 +121,7 @@ def _smallest(drawn: Drawn, scene: Scene) -> float | None:
         if hole.look is HoleLook.NOW and hole.screw is not None
     ]
     for id, look in scene.looks.items():
-        if look is Look.NOW:
+        if look in WORKED:
             box = main_box(drawn, id)
             sizes.append(max(box.width, box.height) / 1.5)
     return min(sizes, default=None)

@@ -15,6 +15,7 @@ class Look(Enum):
     NOW = "now"  # the work of this step: heavy
     AWAY = "away"  # lifted or off: chain with two dots, nothing inside
     LIVE = "live"  # charged or live: hatched
+    LIVE_NOW = "live-now"  # charged, and the work of this step: hatched, in heavy line
     OPEN = "open"  # a plug that is out: its pins
     HIDDEN = "hidden"  # not there
 
@@ -32,6 +33,9 @@ class End(Enum):
 
     ARROW = "arrow"
     DOT = "dot"
+
+
+WORKED = frozenset({Look.NOW, Look.LIVE_NOW})
 
 
 @dataclass(frozen=True, slots=True)

@@ -130,7 +130,9 @@ class _Moment:
     def _live_or(self, thing: Thing, look: Look) -> Look:
         if not isinstance(thing, Store) or thing.kind is Kind.POWER:
             return look
-        return Look.LIVE if self.surely(thing.key, State.IN) else Look.HIDDEN
+        if not self.surely(thing.key, State.IN):
+            return look if look is Look.NOW else Look.HIDDEN
+        return Look.LIVE_NOW if look is Look.NOW else Look.LIVE
 
     def _gone(self, thing: Thing) -> Look:
         return Look.HIDDEN if isinstance(thing, Joint) else Look.AWAY
