@@ -7,6 +7,7 @@ from pathlib import Path
 from guidebuild.build import rulebook
 from guidebuild.build.fault import fault
 from guidebuild.build.outcome import Outcome
+from guidebuild.build.pictures import with_pictures
 from guidebuild.build.tell import finding
 from guidebuild.build.work import work
 from guidebuild.guide.content import Content
@@ -47,6 +48,7 @@ def run(
     """
     try:
         content, read = read_content(root, paths, rest)
+        content = with_pictures(root, content)
     except Exception as error:
         return _one_by_one(root, paths, progress, error, rest)
     batch = Batch(content.settings)

@@ -11,6 +11,7 @@ from guidebuild.build.share import run_all
 from guidebuild.read.content import guide_paths
 from guidebuild.read.files import folder
 from guidebuild.read.report import Report
+from guidebuild.reports.parts.report import Fault
 
 Progress = Callable[[int, int], None]  # guides done, of how many
 
@@ -48,9 +49,17 @@ def _result(batch: Batch, asked: Asked, whole: bool, guides: bool) -> CheckResul
     proved = [outcome for outcome in batch.outcomes if outcome.configurations]
     return CheckResult(
         slips=slips,
-        faults=(*batch.faults, *(found for each in batch.outcomes for found in each.faults)),
+        faults=_told_once(batch),
         guides=tuple(sorted(outcome.path for outcome in proved)),
         configurations=sum(outcome.configurations for outcome in proved),
         content=batch.content,
         proofs=tuple(batch.proofs),
     )
+
+
+def _told_once(batch: Batch) -> tuple[Fault, ...]:
+    """Our faults, each told at the first guide that showed it."""
+    met: dict[tuple[str, str], Fault] = {}
+    for found in (*batch.faults, *(fault for each in batch.outcomes for fault in each.faults)):
+        met.setdefault((found.rule, found.what), found)
+    return tuple(met.values())
