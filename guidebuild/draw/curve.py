@@ -1,6 +1,7 @@
 """Path data moved, scaled, measured: fontTools reads and writes it (arcs become cubic curves)."""
 
 import re
+from functools import lru_cache
 from math import isfinite
 from typing import Any
 
@@ -86,6 +87,7 @@ def bounds(data: str) -> Box | None:
     return Box(left, top, right - left, bottom - top)
 
 
+@lru_cache(maxsize=10_000)  # steps ask the same of the same view
 def inside(data: str, at: Point) -> bool:
     """Whether a point lies inside the closed parts of a path."""
     pen = PointInsidePen(None, at, evenOdd=True)

@@ -44,6 +44,7 @@ class ScrewSize:
     shape: str
 
 
+@cache
 def size_of(screw: Screw) -> ScrewSize:
     """Sizes for a drawing; what the words left open is taken as usual (an unknown length as 3 d, M3)."""
     diameter = float(screw.diameter or 3)

@@ -17,9 +17,9 @@ def face_point(drawn: Drawn, scene: Scene, id: str, region: Box) -> Point:
         return main_box(drawn, id).centre
     above = [layer for layer in drawn.layers[layers[-1] + 1 :] if _there(layer, scene)]
     places = [_inside(shape.box, across, down) for down in _STEPS for across in _STEPS]
-    good = [p for p in places if _holds(region, p) and inside(shape.data, p)]
-    free = [p for p in good if not _covered(p, above, scene)]
-    return (free or good or [shape.box.centre])[0]
+    open_ = (p for p in places if _holds(region, p) and not _covered(p, above, scene))
+    free = next((p for p in open_ if inside(shape.data, p)), None)
+    return free or next((p for p in places if inside(shape.data, p)), shape.box.centre)
 
 
 def main_box(drawn: Drawn, id: str) -> Box:

@@ -40,22 +40,20 @@ class Words:
 
 @dataclass(frozen=True, slots=True)
 class Layer:
-    """Neighbouring shapes of one thing in painting order; `id` is None for what is no thing of the record."""
+    """Neighbouring shapes of one thing in painting order; `id` is None for what is no thing of the record.
+
+    `box` is round its shapes, None where it has only lettering.
+    """
 
     id: str | None
     shapes: tuple[Shape, ...]
     words: tuple[Words, ...] = ()
+    box: Box | None = None
 
     @property
     def outline(self) -> tuple[Shape, ...]:
         """Its outer shapes."""
         return tuple(shape for shape in self.shapes if shape.outer)
-
-    @property
-    def box(self) -> Box | None:
-        """Round its shapes, None where it has none."""
-        corners = [shape.box for shape in self.shapes]
-        return _round(corners) if corners else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,8 +187,9 @@ def _with_outlines(layer: Layer) -> Layer:
 
     What is no thing of the record is never restyled, so its painting order is left alone.
     """
+    box = _round([shape.box for shape in layer.shapes]) if layer.shapes else None
     if layer.id is None:
-        return layer
+        return replace(layer, box=box)
     edges = [s for s in layer.shapes if {"wide", "mid", "tube"} & set(s.css.split())]
     edges = edges or list(layer.shapes)  # hooks under a lid are hidden edges and nothing else
     outer = {
@@ -199,7 +198,7 @@ def _with_outlines(layer: Layer) -> Layer:
         if not any(o is not shape and _swallows(o.box, shape.box) for o in edges)
     }
     shapes = tuple(replace(s, outer=id(s) in outer) for s in layer.shapes)
-    return Layer(layer.id, shapes, layer.words)
+    return Layer(layer.id, shapes, layer.words, box)
 
 
 def _swallows(outside: Box, inside: Box) -> bool:
