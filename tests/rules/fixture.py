@@ -1,6 +1,5 @@
 """One fixture: a small content folder made of a guide and the record it needs, read and proved, one rule run."""
 
-import inspect
 import re
 import tempfile
 from collections.abc import Iterator
@@ -9,6 +8,7 @@ from functools import cached_property
 from pathlib import Path
 
 from guidebuild.build import rulebook, tell
+from guidebuild.build.pictures import with_pictures
 from guidebuild.guide.content import Content
 from guidebuild.proof.prove import prove
 from guidebuild.read.content import read_content
@@ -73,15 +73,15 @@ class Fixture:
     def found(self) -> tuple[dict[Path, list[Note]], list[Finding]]:
         """What the rule says, by file, and what else the reader had to say."""
         with tempfile.TemporaryDirectory() as folder:
-            self._lay_out(Path(folder))
+            self.lay_out(Path(folder))
             content, read = read_content(Path(folder))
             mine = [one for one in read if one.rule == self.rule]
             others = [one for one in read if one.rule != self.rule]
             if not mine:
-                mine += self._run(content)
+                mine += findings_of(self.rule, with_pictures(Path(folder), content))
         return self._notes(mine), others
 
-    def _lay_out(self, folder: Path) -> None:
+    def lay_out(self, folder: Path) -> None:
         for name, path in self.places.items():
             target = folder / name
             target.parent.mkdir(parents=True, exist_ok=True)
@@ -89,18 +89,6 @@ class Fixture:
                 target.write_bytes(path.read_bytes())
             else:
                 target.write_text(cut(path.read_text(encoding="utf-8"))[0], encoding="utf-8")
-
-    def _run(self, content: Content) -> Iterator[Finding]:
-        rule = rulebook.entry(self.rule)
-        for one in content.guides:
-            proof = prove(one.guide, one.device)
-            if rule.check is not None:
-                takes = len(inspect.signature(rule.check).parameters)
-                hits = rule.check(proof, content) if takes > 1 else rule.check(proof)
-                for hit in hits:
-                    yield tell.finding(rule, hit, proof.configurations)
-        if rule.check_content is not None:
-            yield from (tell.finding(rule, hit) for hit in rule.check_content(content))
 
     def _notes(self, findings: list[Finding]) -> dict[Path, list[Note]]:
         """Related places in a record that other fixtures share are not noted there."""
@@ -118,6 +106,17 @@ class Fixture:
 
     def _add(self, notes: dict[Path, list[Note]], span: Span, words: str, told: str = "") -> None:
         notes[self.places[span.source.path]].append(at(span, words, told))
+
+
+def findings_of(name: str, content: Content) -> Iterator[Finding]:
+    """What one rule says of everything that was read."""
+    rule = rulebook.entry(name)
+    for one in content.guides if rule.check is not None else ():
+        proof = prove(one.guide, one.device)
+        for hit in rule.hits(proof, content):
+            yield tell.finding(rule, hit, proof.configurations)
+    if rule.check_content is not None:
+        yield from (tell.finding(rule, hit) for hit in rule.check_content(content))
 
 
 def _id(path: Path, key: str) -> str:
