@@ -1,19 +1,20 @@
 """Stores that are filled or emptied by what is done to something else."""
 
+from collections.abc import Iterable
+
 from guidebuild.device.things import Hole
 from guidebuild.proof.asking import Asking
 from guidebuild.proof.plain import HOLDING, IN, OUT, WORN
-from guidebuild.proof.scene import Scene
 
 
 def fill(ask: Asking) -> None:
     """Closing or switching on what a store names in `filled-by` fills it."""
-    filled(ask.scene, ask.key, ask.done)
+    filled(ask, ask.key, ask.done)
 
 
 def empty(ask: Asking) -> None:
     """Opening or exchanging what a store names in `emptied-by` empties it."""
-    emptied(ask.scene, ask.key, ask.done)
+    emptied(ask, ask.key, ask.done)
 
 
 def empty_if_open(ask: Asking) -> None:
@@ -22,13 +23,19 @@ def empty_if_open(ask: Asking) -> None:
         empty(ask)
 
 
-def filled(scene: Scene, key: str, where: int) -> None:
+def filled(ask: Asking, key: str, where: int) -> None:
     """`key` was closed in `where`."""
-    for store, there in scene.layout.stores.filled_by.get(key, ()):
-        scene.turn(store, scene.both(where, there), 0, OUT | WORN | HOLDING, IN)
+    _become(ask, ask.scene.layout.stores.filled_by.get(key, ()), where, IN)
 
 
-def emptied(scene: Scene, key: str, where: int) -> None:
+def emptied(ask: Asking, key: str, where: int) -> None:
     """`key` was opened in `where`."""
-    for store, there in scene.layout.stores.emptied_by.get(key, ()):
-        scene.turn(store, scene.both(where, there), 0, OUT | WORN | HOLDING, OUT)
+    _become(ask, ask.scene.layout.stores.emptied_by.get(key, ()), where, OUT)
+
+
+def _become(ask: Asking, stores: Iterable[tuple[str, int]], where: int, state: int) -> None:
+    for store, there in stores:
+        here = ask.scene.both(where, there)
+        if here:
+            ask.scene.turn(store, here, 0, OUT | WORN | HOLDING, state)
+            ask.scene.history.worked.append((store, ask.move, here))

@@ -24,16 +24,17 @@ def break_seals(ask: Asking) -> None:
             closed = scene.both(ask.done, scene.perhaps(link.key, IN))
             if closed:
                 sure, maybe = (closed & bits for bits in may_tie(scene, link, ask.key))
-                _break(scene, link, sure, maybe, IN)
+                _break(ask, link, sure, maybe, IN)
             kept = ask.done & scene.perhaps(link.key, LEFT) & scene.perhaps(ask.key, LEFT)
             if kept:  # between a part that is taken off the old unit and that unit
                 sure, maybe = (kept & bits for bits in may_tie(scene, link, ask.key, LEFT))
-                _break(scene, link, sure & scene.surely(ask.key, LEFT), maybe, LEFT)
+                _break(ask, link, sure & scene.surely(ask.key, LEFT), maybe, LEFT)
 
 
-def _break(scene: Scene, seal: Joint, sure: int, maybe: int, states: int) -> None:
-    scene.turn(seal.key, sure, maybe, states, WORN if seal.single_use else OUT)
-    emptied(scene, seal.key, sure)
+def _break(ask: Asking, seal: Joint, sure: int, maybe: int, states: int) -> None:
+    ask.scene.turn(seal.key, sure, maybe, states, WORN if seal.single_use else OUT)
+    ask.scene.history.worked.append((seal.key, ask.move, sure | maybe))
+    emptied(ask, seal.key, sure)
 
 
 def close_joints(ask: Asking) -> None:
@@ -45,7 +46,8 @@ def close_joints(ask: Asking) -> None:
         sure, maybe = _together(scene, joint, ask.done)
         brought = scene.without(sure, may_have_been)
         scene.turn(joint.key, brought, scene.without(maybe, were), OUT, IN)
-        filled(scene, joint.key, brought)
+        scene.history.worked.append((joint.key, ask.move, brought))
+        filled(ask, joint.key, brought)
 
 
 def renew_joints(ask: Asking) -> None:

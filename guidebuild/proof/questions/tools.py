@@ -7,7 +7,8 @@ from guidebuild.device.acts import Verb
 from guidebuild.device.things import Hole, Link
 from guidebuild.device.tool import Tool
 from guidebuild.guide.blocks.use import Use
-from guidebuild.guide.step import Fork, Step
+from guidebuild.guide.inside import items
+from guidebuild.guide.step import Step
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof
 from guidebuild.source.span import Span
@@ -41,13 +42,7 @@ def tools_needed(proof: Proof, tools: Mapping[str, Tool]) -> Iterator[Needed]:
 
 def uses(step: Step) -> Iterator[Use]:
     """What `tool` and `material` blocks of a step name, those of its methods too."""
-    for part in step.flow:
-        items = (
-            [item for way in part.methods for item in way.items]
-            if isinstance(part, Fork)
-            else [part]
-        )
-        yield from (item for item in items if isinstance(item, Use))
+    return (item for item in items(step) if isinstance(item, Use))
 
 
 def _of_move(proof: Proof, move: Move, where: int, tools: Mapping[str, Tool]) -> Iterator[Needed]:

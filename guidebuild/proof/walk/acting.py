@@ -22,9 +22,14 @@ def do_act(scene: Scene, shorthand: Shorthand, act: Act, around: Around) -> None
     where = scene.configurations.both(around.where, scene.configurations.bits(act.when))
     if not where:
         return
+    told = (
+        0  # of one act that forgot its `when`, the first word that is not there is finding enough
+    )
     for word in shorthand.words(act):
         if word.nowhere:
-            _not_here(scene, act, word, where & word.nowhere, around)
+            missing = scene.without(where & word.nowhere, told)
+            _not_here(scene, act, word, missing, around)
+            told |= missing
         for verb, key, there in word.acts:
             done = scene.configurations.both(where, there)
             if done:
