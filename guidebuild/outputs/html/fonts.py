@@ -1,0 +1,20 @@
+"""The typeface of the sheet with its licence, as files of a site."""
+
+from functools import cache
+from importlib import resources
+
+_PACKAGE = "fontpkg_atkinson_hyperlegible"
+_FACES = ("Regular", "Bold")
+
+
+@cache
+def font_files() -> dict[str, bytes]:
+    """Names under `fonts/` and their bytes."""
+    root = resources.files(_PACKAGE)
+    files = {
+        f"AtkinsonHyperlegible-{face}.ttf": root.joinpath(
+            "files", f"AtkinsonHyperlegible-{face}.ttf"
+        ).read_bytes()
+        for face in _FACES
+    }
+    return {**files, "LICENSE": root.joinpath("LICENSE").read_bytes()}

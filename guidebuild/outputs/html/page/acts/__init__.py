@@ -1,0 +1,1 @@
+"""Acts said in words, one file a kind of thing."""

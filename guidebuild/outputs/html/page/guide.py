@@ -1,0 +1,156 @@
+"""The whole page of a guide, as one value."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from itertools import chain
+
+from guidebuild.draw.screw import screw_symbols
+from guidebuild.draw.view import Drawn, view_symbols
+from guidebuild.guide.stage import Stage
+from guidebuild.outputs.html.page.after import AfterCare, after_care
+from guidebuild.outputs.html.page.before import Fact, before_facts, who_for
+from guidebuild.outputs.html.page.faults import Fault, faults
+from guidebuild.outputs.html.page.plan import PlanRow, plan
+from guidebuild.outputs.html.page.portrait import portrait
+from guidebuild.outputs.html.page.prose import Block, block, words
+from guidebuild.outputs.html.page.questions import Question, questions
+from guidebuild.outputs.html.page.reading import Reading
+from guidebuild.outputs.html.page.screws import ScrewRow, guide_box, screw_rows
+from guidebuild.outputs.html.page.standing import Standing, standing
+from guidebuild.outputs.html.page.step import StepView, step_view
+from guidebuild.outputs.html.page.supplies import Supply, supplies
+from guidebuild.outputs.html.page.tally import loose_screws
+from guidebuild.outputs.html.page.times import waiting_time, work_time
+from guidebuild.outputs.html.page.tools import ToolRow, tool_rows
+from guidebuild.outputs.html.page.when import When
+from guidebuild.translate.messages.text import Text
+
+
+@dataclass(frozen=True, slots=True)
+class StageView:
+    """A stage with its steps; `then` is what to do when a remedy did not help."""
+
+    id: str
+    title: Text
+    remedy: bool
+    when: When | None
+    steps: tuple[StepView, ...]
+    resume: tuple[str, str] | None
+    stop: Text
+    then: Text
+
+
+@dataclass(frozen=True, slots=True)
+class GuideView:
+    """Everything that the page shows, in no language but the reader's."""
+
+    id: str
+    title: Text
+    device: Text
+    number: str
+    issue: str
+    status: str
+    publisher: str
+    help_line: str
+    intro: tuple[Block, ...]
+    time: Text
+    waiting: Text
+    who: Text
+    screws_out: int
+    identify: Text
+    before: tuple[Fact, ...]
+    tools: tuple[ToolRow, ...]
+    supplies: tuple[Supply, ...]
+    inspect: tuple[Text, ...]
+    screws: tuple[ScrewRow, ...]
+    standing: tuple[Standing, ...]
+    plan: tuple[PlanRow, ...]
+    stages: tuple[StageView, ...]
+    after: AfterCare
+    faults: tuple[Fault, ...]
+    tried_on: tuple[tuple[str, str, str], ...]
+    questions: tuple[Question, ...]
+    symbols: str
+    portrait: str
+
+    @property
+    def main(self) -> tuple[StageView, ...]:
+        """The stages of the main way."""
+        return tuple(stage for stage in self.stages if not stage.remedy)
+
+    @property
+    def remedies(self) -> tuple[StageView, ...]:
+        """The stages that only a check leads to."""
+        return tuple(stage for stage in self.stages if stage.remedy)
+
+    @property
+    def steps(self) -> tuple[StepView, ...]:
+        """All steps, the main way first."""
+        return tuple(chain.from_iterable(stage.steps for stage in (*self.main, *self.remedies)))
+
+
+def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
+    """The page; `drawn` holds the device's views by id."""
+    guide, box = reading.guide, guide_box(reading)
+    by_id = {step.id: step_view(reading, step, drawn, box) for step in guide.steps}
+    stages = [_stage(reading, stage, by_id) for stage in guide.stages]
+    steps = [step for stage in stages if not stage.remedy for step in stage.steps]
+    everything = [*steps, *(s for stage in stages if stage.remedy for s in stage.steps)]
+    settings = reading.settings
+    return GuideView(
+        id=guide.id,
+        title=words(guide.title),
+        device=words(reading.device.name),
+        number=guide.number.text if guide.number else "",
+        issue=guide.issue.text if guide.issue else "",
+        status=guide.status.text if guide.status else "",
+        publisher=settings.publisher.text if settings.publisher else "",
+        help_line=settings.help_line.text if settings.help_line else "",
+        intro=tuple(block(one) for one in guide.intro),
+        time=work_time(reading),
+        waiting=waiting_time(reading),
+        who=who_for(reading),
+        screws_out=len(loose_screws(reading)),
+        identify=words(reading.device.identify.expect) if reading.device.identify else (),
+        before=before_facts(reading),
+        tools=tool_rows(reading, everything),
+        supplies=supplies(reading),
+        screws=screw_rows(reading),
+        standing=standing(reading),
+        plan=plan(reading, steps),
+        inspect=tuple(words(said) for kit in reading.kits for said in kit.inspect),
+        stages=tuple(stages),
+        after=after_care(reading, everything),
+        faults=faults(reading, everything),
+        tried_on=tuple((one.date.text, one.serial.text, one.by.text) for one in guide.tried_on),
+        questions=questions(reading),
+        symbols=_symbols(reading, drawn, everything),
+        portrait=portrait(reading, drawn),
+    )
+
+
+def _stage(reading: Reading, stage: Stage, by_id: Mapping[str, StepView]) -> StageView:
+    remedy = stage.remedy
+    everywhere = reading.configurations.everywhere
+    resume = None
+    if remedy is not None and remedy.resume is not None:
+        number = reading.numbers.steps.get(remedy.resume.text)
+        resume = (remedy.resume.text, number) if number else None
+    where = reading.configurations.bits(stage.when)
+    return StageView(
+        id=stage.id,
+        title=words(stage.title),
+        remedy=remedy is not None,
+        when=reading.when(where, everywhere) if remedy is None else None,
+        steps=tuple(by_id[step.id] for step in stage.steps),
+        resume=resume,
+        stop=words(remedy.stop) if remedy else (),
+        then=words(stage.then),
+    )
+
+
+def _symbols(reading: Reading, drawn: Mapping[str, Drawn], steps: Sequence[StepView]) -> str:
+    """What the drawings of the page refer to, once."""
+    screws = screw_symbols(*(one.screw for one in reading.labels.screws))
+    used = dict.fromkeys(picture.view for step in steps for picture in step.pictures)
+    return screws + "".join(view_symbols(drawn[id]) for id in used)

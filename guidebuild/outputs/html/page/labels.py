@@ -1,0 +1,129 @@
+"""What stands on drawings, in lines and on pockets: a number for each kind of screw, letters, plug names.
+
+Identical screws share a number in the whole guide. A plug, socket or test point has what is printed on
+it, taken from the end of its name (`Battery plug P1`); one without gets the next free P.
+"""
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from itertools import product
+
+from guidebuild.device.acts import REPLACING
+from guidebuild.device.screw import Screw
+from guidebuild.device.states import Kind
+from guidebuild.device.things import Connector, Hole, Store, Thing
+from guidebuild.proof.mistake import Move
+from guidebuild.proof.proof import Proof
+from guidebuild.proof.questions.cases import values
+
+_PRINTED = re.compile(r"^(.*?)[ \u00a0]([A-Z]{1,3}\d{0,3})$")
+_LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # without I and O, which look like figures
+
+
+@dataclass(frozen=True, slots=True)
+class Numbered:
+    """A screw of the guide with its number."""
+
+    number: str
+    screw: Screw
+
+
+@dataclass(frozen=True, slots=True)
+class Labels:
+    """`of_hole`: the numbers of a hole's screw, each with the configurations in which it is the one."""
+
+    screws: tuple[Numbered, ...]
+    of_hole: Mapping[str, tuple[tuple[Numbered, int], ...]]
+    of_thing: Mapping[str, str]
+
+    def of(self, key: str) -> str:
+        """What stands on the leader of a thing; empty where it has none."""
+        holes = self.of_hole.get(key)
+        return holes[0][0].number if holes else self.of_thing.get(key, "")
+
+    @property
+    def on_drawings(self) -> dict[str, str]:
+        """Every label by key, as drawings take it."""
+        return {**self.of_thing, **{key: self.of(key) for key in self.of_hole}}
+
+
+def printed(name: str) -> tuple[str, str]:
+    """A name without what is printed on the thing, and that: `("Battery plug", "P1")`."""
+    found = _PRINTED.match(name)
+    return (found[1], found[2]) if found else (name, "")
+
+
+def labels(proof: Proof) -> Labels:
+    """The labels of everything that the guide works on, in the order in which it is met."""
+    worked = list(dict.fromkeys(_worked(proof)))
+    screws, of_hole = _screws(proof, [key for key in worked if key in _holes(proof)])
+    things = [proof.device.things[key] for key in worked]
+    own = {
+        plug.key: printed(plug.name.text)[1]
+        for plug in proof.device.connectors
+        if plug.name is not None
+    }
+    taken = frozenset(own.values())
+    plugs = [thing for thing in things if isinstance(thing, Connector)]
+    return Labels(screws, of_hole, {**_plugs(plugs, own), **_letters(things, taken)})
+
+
+def _worked(proof: Proof) -> Iterator[str]:
+    """Keys in the order in which hands come to them: first what is on the device, then what is renewed."""
+    moves = [
+        one.doing
+        for passage in proof.passages
+        for one in passage.walked
+        if isinstance(one.doing, Move)
+    ]
+    yield from (move.thing for move in moves if move.verb not in REPLACING)
+    yield from (move.thing for move in moves)
+
+
+def _holes(proof: Proof) -> frozenset[str]:
+    return frozenset(hole.key for hole in proof.device.holes)
+
+
+def _screws(
+    proof: Proof, keys: Iterable[str]
+) -> tuple[tuple[Numbered, ...], dict[str, tuple[tuple[Numbered, int], ...]]]:
+    known: dict[tuple[object, ...], Numbered] = {}
+    of_hole = {}
+    for key in keys:
+        hole = proof.device.things[key]
+        assert isinstance(hole, Hole)
+        found = []
+        for screw, where in values(proof, hole.screw, proof.configurations.everywhere):
+            looks = (screw.thread, screw.length, screw.head, screw.drive, screw.standard)
+            one = known.setdefault(looks, Numbered(str(len(known) + 1), screw))
+            found.append((one, where))
+        if found:
+            of_hole[key] = tuple(found)
+    return tuple(known.values()), of_hole
+
+
+def _plugs(plugs: Iterable[Connector], own: Mapping[str, str]) -> dict[str, str]:
+    """What is printed on each plug, else the next P that is on no plug of the device."""
+    free = (name for n in range(1, 999) if (name := f"P{n}") not in own.values())
+    by_id: dict[str, str] = {}
+    for plug in plugs:
+        if plug.id not in by_id:
+            by_id[plug.id] = own.get(plug.key) or next(free)
+    return {plug.key: by_id[plug.id] for plug in plugs}
+
+
+def _letters(things: Iterable[Thing], taken: frozenset[str]) -> dict[str, str]:
+    """Letters in the order of the work, without those that are printed on a plug."""
+    lettered = [one for one in things if _has_letter(one)]
+    letters = ("".join(some) for size in (1, 2) for some in product(_LETTERS, repeat=size))
+    free = (letter for letter in letters if letter not in taken)
+    by_id = {id: next(free) for id in dict.fromkeys(one.id for one in lettered)}
+    return {one.key: by_id[one.id] for one in lettered}
+
+
+def _has_letter(thing: Thing) -> bool:
+    """Parts and joints, and of what a device holds all but power and what is only set."""
+    if isinstance(thing, Store):
+        return thing.kind is Kind.STORE and thing.store != "calibration"
+    return thing.kind in (Kind.PART, Kind.JOINT)

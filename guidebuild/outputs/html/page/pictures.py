@@ -1,0 +1,63 @@
+"""The locator of a step: the view that shows most of its work, with this step's things marked."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from guidebuild.draw.locator import locator_svg
+from guidebuild.draw.scene import scene_at, view_for
+from guidebuild.draw.view import Drawn
+from guidebuild.outputs.html.page.acts.line import Line
+from guidebuild.outputs.html.page.reading import Reading
+from guidebuild.proof.proof import Passage
+from guidebuild.translate.messages.text import Mark, Text, joined, plain, text
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A drawing with its caption; `view` is the view's id."""
+
+    svg: str
+    caption: Text
+    view: str
+
+
+def locator(
+    reading: Reading, passage: Passage, lines: list[Line], drawn: Mapping[str, Drawn]
+) -> Picture | None:
+    """The drawing; None where no view shows any of the step's work."""
+    id = view_for(reading.device, passage, drawn)
+    if id is None:
+        return None
+    view = reading.device.views[id]
+    orders = {key: n for line in lines for key, n in line.orders}
+    scene = scene_at(
+        reading.device, view, drawn[id], passage, reading.labels.on_drawings, orders=orders
+    )
+    name = view.name.text if view.name else id.replace("-", " ")
+    shown = {reference.thing for reference in scene.references}
+    caption = _caption(reading, name, lines, shown)
+    title = reading.say.plain("picture.title", view=name)
+    svg = locator_svg(drawn[id], scene, title, plain(caption))
+    return Picture(svg, caption, id)
+
+
+def _caption(reading: Reading, name: str, lines: list[Line], shown: set[str]) -> Text:
+    """`Inside. A plug plate, P2 head flex. Screws 1, 2.`"""
+    say = reading.say
+    keys = dict.fromkeys(key for line in lines for key in line.things)
+    there = [
+        key
+        for key in keys
+        if {key, reading.device.things[key].id} & shown and reading.labels.of(key)
+    ]
+    screws = dict.fromkeys(
+        one.number for key in there for one, _ in reading.labels.of_hole.get(key, ())
+    )
+    others = [key for key in there if key not in reading.labels.of_hole]
+    parts = [text(f"{name}.")]
+    if others:
+        parts.append((*say.listed([reading.named(key) for key in others], "unit"), *text(".")))
+    if screws:
+        numbers = say.listed([text(number, Mark.REFERENCE) for number in screws], "unit")
+        parts.append(say("picture.screws", count=len(screws), numbers=numbers))
+    return joined(parts, " ")

@@ -1,0 +1,33 @@
+"""The questions that choose the configuration: only those whose answer changes something on this page."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from guidebuild.device.option import Option
+from guidebuild.outputs.html.page.reading import Reading
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """`answers`: (value, label). `seen_in`: the step before which it can't be answered."""
+
+    option: str
+    ask: str
+    answers: tuple[tuple[str, str], ...]
+    seen_in: str | None
+
+
+def questions(reading: Reading) -> tuple[Question, ...]:
+    """Those on which any condition that the page tells depends; call it when the page is made."""
+    asked = reading.conditions.options_told()
+    return tuple(_question(option) for option in _options(reading) if option.id in asked)
+
+
+def _options(reading: Reading) -> Iterable[Option]:
+    return reading.guide.options
+
+
+def _question(option: Option) -> Question:
+    answers = tuple((value.id, value.label.text) for value in option.values)
+    seen = option.seen_in.text if option.seen_in is not None else None
+    return Question(option.id, option.ask.text, answers, seen)

@@ -1,0 +1,107 @@
+"""A proved guide as a reader of one language meets it: what every part of the page asks."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from guidebuild.device.kit import Kit
+from guidebuild.device.naming import lowered
+from guidebuild.device.record import Device
+from guidebuild.device.things import Store
+from guidebuild.device.tool import Tool
+from guidebuild.guide.configurations import Configurations
+from guidebuild.guide.guide import Guide
+from guidebuild.guide.settings import Settings
+from guidebuild.outputs.html.page.labels import Labels, labels, printed
+from guidebuild.outputs.html.page.numbers import Numbers, numbers
+from guidebuild.outputs.html.page.when import Conditions, When
+from guidebuild.proof.proof import Passage, Proof
+from guidebuild.translate.messages.sayer import Sayer
+from guidebuild.translate.messages.text import Mark, Text, joined, text
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """`say` speaks the reader's language; `passages` by step id."""
+
+    proof: Proof
+    say: Sayer
+    labels: Labels
+    numbers: Numbers
+    conditions: Conditions
+    tools: Mapping[str, Tool]
+    settings: Settings
+    passages: Mapping[str, Passage]
+
+    @property
+    def guide(self) -> Guide:
+        """The guide."""
+        return self.proof.guide
+
+    @property
+    def device(self) -> Device:
+        """The device, of all the guide's models."""
+        return self.proof.device
+
+    @property
+    def configurations(self) -> Configurations:
+        """What can be answered."""
+        return self.proof.configurations
+
+    @property
+    def kits(self) -> tuple[Kit, ...]:
+        """The kits that the guide names."""
+        return tuple(use.kit for use in self.guide.kits)
+
+    def when(self, where: int, among: int) -> When | None:
+        """The condition of `where` for a reader who is in `among`."""
+        return self.conditions.when(where, among)
+
+    def name(self, key: str) -> str:
+        """What a thing is called, without what is printed on it if that is its label."""
+        thing = self.device.things[key]
+        name = thing.name.text if thing.name else thing.id.replace("-", " ").replace(".", ", ")
+        short, mark = printed(name)
+        return short if mark and mark == self.labels.of_thing.get(key) else name
+
+    def store_name(self, store: Store) -> str:
+        """A charge is called by the part that holds it, a fluid by itself."""
+        if store.store == "charge" and store.inside is not None:
+            for key in self.device.names.get(store.inside.text, ()):
+                return self.name(key)
+        return self.name(store.key)
+
+    def inside(self, name: str) -> str:
+        """A name inside a sentence, as the language writes it there."""
+        return lowered(name) if self.say.plain("name.inside") == "lower" else name
+
+    def named(self, key: str) -> Text:
+        """Reference and name: `A cover`, `P1 battery plug`."""
+        mark = text(self.labels.of(key), Mark.REFERENCE)
+        return joined([mark, text(self.inside(self.name(key)))], "\u00a0")
+
+    def step(self, id: str) -> Text:
+        """A step's number as a link to it: `step 4`."""
+        number = self.numbers.steps.get(id)
+        if number is None:
+            return text(id)
+        return self.say("step.link", number=number)
+
+    def tool(self, id: str) -> str:
+        """The name of a tool or material by its id."""
+        known = self.tools.get(id)
+        return known.name.text if known else id.replace("-", " ")
+
+
+def reading(proof: Proof, language: str, tools: Mapping[str, Tool], settings: Settings) -> Reading:
+    """The reading of a proof in a language."""
+    say = Sayer(language)
+    return Reading(
+        proof=proof,
+        say=say,
+        labels=labels(proof),
+        numbers=numbers(proof.guide),
+        conditions=Conditions(say, proof.configurations, proof.guide.options),
+        tools=tools,
+        settings=settings,
+        passages={passage.step.id: passage for passage in proof.passages},
+    )

@@ -1,0 +1,25 @@
+"""A screw in words: `M2.5×8`, `countersunk head`."""
+
+from guidebuild.device.screw import Screw
+from guidebuild.translate.messages.sayer import Sayer
+from guidebuild.translate.messages.text import Text, text
+
+
+def size_words(say: Sayer, screw: Screw) -> Text:
+    """Thread and length, kept together: `M2.5×8`."""
+    thread = screw.thread.replace("x", "×")
+    length = f"×{say.number(screw.length)}" if screw.length is not None else ""
+    return text(f"{thread}{length}")
+
+
+def head_words(say: Sayer, screw: Screw) -> Text:
+    """The head in the reader's language; nothing where the record does not tell it."""
+    if screw.head is None:
+        return ()
+    key = f"head.{screw.head}"
+    return say(key) if say.has(key) else text(screw.head)
+
+
+def whole_words(say: Sayer, screw: Screw) -> Text:
+    """`M2.5×8 countersunk`, as it stands in lists."""
+    return (*size_words(say, screw), *text(" "), *head_words(say, screw))

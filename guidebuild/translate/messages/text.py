@@ -1,0 +1,52 @@
+"""Words with the little that a page must know of them: which are a quantity, a reference, bold."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from enum import Enum
+from typing import TypeAlias
+
+
+class Mark(Enum):
+    """What a run of words is."""
+
+    PLAIN = "plain"
+    QUANTITY = "quantity"  # never breaks, keeps its order in scripts that run from the right
+    REFERENCE = "reference"  # the number or letter that a thing has in the drawings
+    STRONG = "strong"
+    EMPHASIS = "emphasis"
+    CODE = "code"
+    SOFT = "soft"
+    BREAK = "break"  # a new line; `words` is empty
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A run of words; `href` where it leads somewhere; `language` where it is not the page's."""
+
+    words: str
+    mark: Mark = Mark.PLAIN
+    href: str | None = None
+    language: str | None = None
+
+
+Text: TypeAlias = tuple[Piece, ...]
+
+
+def text(words: str, mark: Mark = Mark.PLAIN) -> Text:
+    """One piece, or none where there are no words."""
+    return (Piece(words, mark),) if words else ()
+
+
+def plain(said: Text) -> str:
+    """The words alone, for titles and descriptions."""
+    return "".join(" " if piece.mark is Mark.BREAK else piece.words for piece in said)
+
+
+def joined(parts: Iterable[Text], between: str) -> Text:
+    """Texts one after the other with `between` between them; empty ones are left out."""
+    found: list[Piece] = []
+    for part in parts:
+        if part and found:
+            found.append(Piece(between))
+        found += part
+    return tuple(found)
