@@ -23,8 +23,8 @@ A drawing without `title` is an ornament (`aria-hidden`). Titles are words of th
 by the caller; drawings hold numbers, letters and designations only.
 
 Classes to which a theme gives a look (widths in CSS px; `vector-effect: non-scaling-stroke` on all but
-tubes and wires). Symbols are used from elsewhere in the page, so a look must hang on the class alone
-(`.mid {…}`): a rule like `.view .mid` or `.view *` does not reach them:
+tubes and wires; symbols bring their own). Symbols are used from elsewhere in the page, so a look must hang
+on the class alone (`.mid {…}`): a rule like `.view .mid` or `.view *` does not reach them:
 
 - lines: `wide`, `mid`, `thin`, `ctr` (centre line), `hid` (hidden edge), `off` (chain with two dots: lifted
   or off), `now` (the work of this step, in the accent), `ldr` (leader), `halo` (paper, 5 px, under leaders

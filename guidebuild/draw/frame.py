@@ -69,7 +69,7 @@ def _fitted(region: Box, cut: bool) -> Frame:
 
 def _region(work: Box, whole: Box) -> Box:
     """The work with its surroundings: a third of its size all round, and never a narrow strip."""
-    margin = max(0.3 * max(work.width, work.height), 0.08 * max(whole.width, whole.height))
+    margin = max(0.3 * max(work.width, work.height), 0.04 * max(whole.width, whole.height))
     box = work.grown(margin)
     short = 0.55 * max(box.width, box.height)
     wide, high = max(box.width, short), max(box.height, short)

@@ -125,7 +125,7 @@ class _Moment:
             return Look.HIDDEN
         if thing.key in self.at_hand or not self.surely(thing.key, _AWAY):
             return self._live_or(thing, Look.FITTED)
-        return Look.OPEN if isinstance(thing, Connector) else self._gone(thing)
+        return self._gone(thing)
 
     def _live_or(self, thing: Thing, look: Look) -> Look:
         if not isinstance(thing, Store) or thing.kind is Kind.POWER:
@@ -135,7 +135,14 @@ class _Moment:
         return Look.LIVE_NOW if look is Look.NOW else Look.LIVE
 
     def _gone(self, thing: Thing) -> Look:
+        """An open plug shows its pins; one of a lead from outside went away with the lead."""
+        if isinstance(thing, Connector):
+            return Look.AWAY if self._from_outside(thing) else Look.OPEN
         return Look.HIDDEN if isinstance(thing, Joint) else Look.AWAY
+
+    def _from_outside(self, plug: Connector) -> bool:
+        keys = [key for end in plug.ends for key in self.device.names.get(end.text, ())]
+        return any(isinstance(p := self.device.things[key], Part) and p.outside for key in keys)
 
     def _carried_off(self, thing: Thing) -> bool:
         """Whether the part on which a thing sits is away, so that the thing went with it."""

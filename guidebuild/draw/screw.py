@@ -23,6 +23,7 @@ from guidebuild.draw.svg import (
     line,
     path,
     polygon,
+    steady,
     use,
 )
 from guidebuild.draw.thread import Shank, shank
@@ -115,7 +116,7 @@ def screw_symbols(*screws: Screw) -> str:
         + element("g", from_above(one), id=f"{screw_id(one)}-top")
         for one in screws
     }
-    return "".join(found[key] for key in sorted(found))
+    return steady("".join(found[key] for key in sorted(found)))
 
 
 def screw_svg(

@@ -1,9 +1,12 @@
 """SVG as strings: numbers, elements, and a whole drawing with its title and description."""
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import pairwise
 from xml.sax.saxutils import escape, quoteattr
+
+_LINE = re.compile(r'class="(?:wide|mid|thin|ctr|hid|sym)\b[^"]*"')
 
 Point = tuple[float, float]
 
@@ -111,6 +114,15 @@ def use(symbol: str, at: Point = (0, 0)) -> str:
     """A symbol that stands once in the page (see `symbols`)."""
     x, y = (value or None for value in at)
     return element("use", href=f"#{symbol}", x=x, y=y)
+
+
+def steady(markup: str) -> str:
+    """Symbols whose lines keep their width however they are scaled.
+
+    It must stand on the lines themselves: style rules that name an ancestor (`.view *`) do not reach what is
+    used from elsewhere, and the property is not inherited.
+    """
+    return _LINE.sub(r'\g<0> vector-effect="non-scaling-stroke"', markup)
 
 
 def drawing(

@@ -13,7 +13,7 @@ from guidebuild.device.states import Kind
 from guidebuild.draw.clean import SHAPES, clean_svg
 from guidebuild.draw.curve import PLAIN, Matrix, bounds, matrix, moved, numbers, times
 from guidebuild.draw.shapes import classes_of, data_of, own_classes
-from guidebuild.draw.svg import Box, Point, element, number, path, text
+from guidebuild.draw.svg import Box, Point, element, number, path, steady, text
 
 _DEEP = 40  # groups inside groups; a deeper file is cut off there
 
@@ -218,7 +218,7 @@ def view_symbols(drawn: Drawn) -> str:
 
     `#v-<name>-<n>-in` is what lies inside its outline.
     """
-    return "".join(_symbol(drawn, n, layer) for n, layer in enumerate(drawn.layers))
+    return steady("".join(_symbol(drawn, n, layer) for n, layer in enumerate(drawn.layers)))
 
 
 def layer_id(drawn: Drawn, n: int, inner: bool = False) -> str:
