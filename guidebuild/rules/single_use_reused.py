@@ -8,6 +8,7 @@ Source: common practice, no source.
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from guidebuild.device.acts import CLOSING
 from guidebuild.device.ends import STAY_OPEN
@@ -16,8 +17,8 @@ from guidebuild.device.things import Joint, Thing
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Ending, Need
 from guidebuild.proof.proof import Proof
-from guidebuild.proof.questions.history import taken_away
-from guidebuild.proof.questions.joined import endings, falls_short, unmet
+from guidebuild.proof.questions.history import place, taken_away, told
+from guidebuild.proof.questions.joined import closed_over, endings, falls_short, unmet
 from guidebuild.source.finding import Category
 
 RULE = Rule(category=Category.CORRECTNESS)
@@ -33,7 +34,10 @@ def check(proof: Proof) -> Iterator[Hit]:
             there = taken_away(proof, mistake.things, mistake.move, mistake.where)
             yield mistake.hit(proof, there)
     for loose in endings(proof, _closed_worn):
-        yield loose.hit(proof)
+        over, broken = closed_over(proof, loose.first), loose.first.last
+        hit = loose.hit(proof)
+        related = (told(proof, broken),) if broken and over else ()
+        yield replace(hit, span=place(over) if over else hit.span, related=related)
 
 
 def _closed_worn(ending: Ending, thing: Thing) -> bool:

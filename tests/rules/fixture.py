@@ -14,6 +14,7 @@ from guidebuild.proof.prove import prove
 from guidebuild.read.content import read_content
 from guidebuild.source.finding import Finding
 from guidebuild.source.span import Span
+from guidebuild.source.text import Source
 from tests.rules.notes import Note, at, cut
 
 HERE = Path(__file__).parent
@@ -105,7 +106,10 @@ class Fixture:
         return path.parent != HERE and path.name.startswith(f"{self.path.stem}.")
 
     def _add(self, notes: dict[Path, list[Note]], span: Span, words: str, told: str = "") -> None:
-        notes[self.places[span.source.path]].append(at(span, words, told))
+        path = self.places[span.source.path]
+        if path.suffix in PICTURES:  # a picture has no lines: noted at the head of the guide
+            path, span = self.path, Span(Source(path.name, "---"), 0, 3)
+        notes[path].append(at(span, words, told))
 
 
 def findings_of(name: str, content: Content) -> Iterator[Finding]:
@@ -115,8 +119,7 @@ def findings_of(name: str, content: Content) -> Iterator[Finding]:
         proof = prove(one.guide, one.device)
         for hit in rule.hits(proof, content):
             yield tell.finding(rule, hit, proof.configurations)
-    if rule.check_content is not None:
-        yield from (tell.finding(rule, hit) for hit in rule.check_content(content))
+    yield from (tell.finding(rule, hit) for hit in rule.over_all([rule.gathered(content)]))
 
 
 def _id(path: Path, key: str) -> str:

@@ -118,12 +118,12 @@ def ending_place(proof: Proof, ending: Ending) -> Span:
     said = proof.guide.state_spans.get(proof.device.things[ending.thing].id)
     if ending.because == "ends" and said is not None:
         return said
-    last = ending.last or _closed_over(proof, ending)
+    last = ending.last or closed_over(proof, ending)
     return place(last) if last and ending.because != "goal" else proof.guide.goal.span
 
 
-def _closed_over(proof: Proof, ending: Ending) -> Move | None:
-    """The act that brought the parts of a link together again, where none was done to the link itself."""
+def closed_over(proof: Proof, ending: Ending) -> Move | None:
+    """The act that brought the parts of a link together again, last of all."""
     thing = proof.device.things[ending.thing]
     ends = [said.text for said in thing.ends] if isinstance(thing, Link) else []
     keys = [key for end in ends for key in proof.device.names.get(end, ())]
