@@ -1,16 +1,17 @@
 """Some of a content folder's guides read, proved and put before all rules: what one process does."""
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, field, replace
 from pathlib import Path
+from typing import Any
 
 from guidebuild.build import rulebook
 from guidebuild.build.fault import fault
 from guidebuild.build.outcome import Outcome
 from guidebuild.build.pictures import with_pictures
-from guidebuild.build.tell import finding
-from guidebuild.build.work import work
-from guidebuild.guide.content import Content
+from guidebuild.build.rulebook import Entry
+from guidebuild.build.work import unread, work
+from guidebuild.guide.content import Content, GuideRead
 from guidebuild.guide.settings import Settings
 from guidebuild.proof.proof import Proof
 from guidebuild.read.content import read_content
@@ -22,11 +23,15 @@ Progress = Callable[[int], None]  # so many guides more are done
 
 @dataclass(slots=True)
 class Batch:
-    """`other`: what was found outside of guides. `content` and `proofs` only where they are to be kept."""
+    """`other`: what was found outside of guides and what they draw on; `gathered`: what that says to rules.
+
+    `content` and `proofs` only where they are to be kept.
+    """
 
     settings: Settings = field(default_factory=Settings)
     outcomes: list[Outcome] = field(default_factory=list)
     other: list[Finding] = field(default_factory=list)
+    gathered: list[tuple[str, Any]] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)
     content: Content | None = None
     proofs: list[Proof] = field(default_factory=list)
@@ -36,6 +41,7 @@ class Batch:
         self.settings = more.settings
         self.outcomes += more.outcomes
         self.other += more.other
+        self.gathered += more.gathered
         self.faults += more.faults
 
 
@@ -51,18 +57,19 @@ def run(
         content = with_pictures(root, content)
     except Exception as error:
         return _one_by_one(root, paths, progress, error, rest)
-    batch = Batch(content.settings)
+    batch = Batch(content.settings, content=content if keep else None)
+    found = _by_file(read)
     rules = tuple(rulebook.entries())
-    of_guide = _shared_out(content, read, batch)
-    for each in content.guides:
-        outcome, proof = work(each, content, rules, of_guide.get(each.guide.path, ()))
+    for path, each in _guides(paths, content):
+        outcome, proof = work(each, content, rules, found) if each else (unread(path, found), None)
         batch.outcomes.append(outcome)
         if keep and proof is not None:
             batch.proofs.append(proof)
         progress(1)
+    told = {file for outcome in batch.outcomes for file in outcome.files}
+    batch.other += [one for file, ones in found.items() if file not in told for one in ones]
     if rest:
-        _all_together(content, batch)
-    batch.content = content if keep else None
+        _rest(content, rules, batch)
     return batch
 
 
@@ -80,26 +87,24 @@ def _one_by_one(
     return batch
 
 
-def _shared_out(content: Content, read: list[Finding], batch: Batch) -> dict[str, list[Finding]]:
-    """The reader's findings by guide: a shared stage's to each guide that uses it, the rest to `other`."""
-    users: dict[str, list[str]] = {}
-    for each in content.guides:
-        for file in each.files:
-            users.setdefault(file, []).append(each.guide.path)
-    shared: dict[str, list[Finding]] = {}
-    for found in read:
-        for user in users.get(found.span.source.path, ()):
-            shared.setdefault(user, []).append(found)
-        if found.span.source.path not in users:
-            batch.other.append(found)
-    return shared
+def _guides(paths: Sequence[str], content: Content) -> Iterator[tuple[str, GuideRead | None]]:
+    """Each path with its guide, None where the reader could make none of it."""
+    guides = {each.guide.path: each for each in content.guides}
+    return ((path, guides.get(path)) for path in paths)
 
 
-def _all_together(content: Content, batch: Batch) -> None:
-    """The rules that look at all guides at once."""
-    for rule in rulebook.entries():
+def _by_file(read: Sequence[Finding]) -> dict[str, list[Finding]]:
+    found: dict[str, list[Finding]] = {}
+    for one in read:
+        found.setdefault(one.span.source.path, []).append(one)
+    return found
+
+
+def _rest(content: Content, rules: Sequence[Entry], batch: Batch) -> None:
+    """What all that is no guide says to the rules about all guides together."""
+    for rule in rules:
         try:
-            for hit in rule.check_content(content) if rule.check_content else ():
-                batch.other.append(finding(rule, hit))
+            if rule.gather:
+                batch.gathered.append((rule.name, rule.gather(replace(content, guides=()))))
         except Exception as error:
             batch.faults.append(fault(error, rule.name))

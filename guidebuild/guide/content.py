@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from decimal import Decimal
 
 from guidebuild.device.kit import Kit
 from guidebuild.device.record import Device
@@ -26,6 +27,15 @@ class GuideRead:
 
 
 @dataclass(frozen=True, slots=True)
+class PictureFacts:
+    """What an author's picture is: pixels of the upright picture, and whether its metadata tell a place."""
+
+    width: int
+    height: int
+    tells_place: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Content:
     """Everything that was read under `root`. `guides` are in order of their paths."""
 
@@ -38,3 +48,8 @@ class Content:
     guides: tuple[GuideRead, ...]
     sources: Mapping[str, Source] = field(default_factory=dict)
     files: frozenset[str] = frozenset()  # all files in the folder, relative to it
+    pictures: Mapping[str, PictureFacts] = field(default_factory=dict)  # of pixels, by path
+    films: Mapping[str, Decimal] = field(default_factory=dict)  # length in seconds, by path
+    drawn: Mapping[str, frozenset[str]] = field(
+        default_factory=dict
+    )  # ids in a view's file, by path

@@ -27,7 +27,9 @@ HELP = "put the condition first, then a comma, then the command"
 _CONDITION = re.compile(
     r"(?<=\s)(?P<word>if|unless|provided that|only if|only when|when|once)\s+\w+\s+\w+"
 )
-_REASON = re.compile(r"\b(?:because|so that|since|which|that)\b")  # the condition belongs to what these begin
+_REASON = re.compile(
+    r"\b(?:because|so that|since|which|that)\b"
+)  # the condition belongs to what these begin
 # "see if it moves", "check when it clicks": the clause is what is looked at, not a condition
 _LOOKING = {
     "see",

@@ -17,11 +17,12 @@ from guidebuild.device.record import POWER, Device
 from guidebuild.device.states import Kind
 from guidebuild.guide.blocks.act import Act
 from guidebuild.guide.blocks.part import PartAct
+from guidebuild.guide.inside import acts
 from guidebuild.guide.language.commands import command
 from guidebuild.guide.language.lists import Lists, lists
 from guidebuild.guide.language.spoken import Sentence, Sort, spoken
 from guidebuild.guide.language.words import tokens
-from guidebuild.guide.step import Fork, Step
+from guidebuild.guide.step import Step
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.source.finding import Category, Related
@@ -58,28 +59,18 @@ def _twin(sentence: Sentence, step: Step, device: Device, words: Lists) -> Act |
     if told is None or told.negative or told.start > 0:
         return None  # behind a condition or an adverb it says more
     said = [text.lower() for _, text, _, _ in tokens(sentence.text)]
-    for act in _acts(step):
+    for act in acts(step):
         verbs = _verbs(said, act, words)
         if verbs and _only_names(said, verbs, act, device, words):
             return act
     return None
 
 
-def _acts(step: Step) -> Iterator[Act]:
-    for part in step.flow:
-        items = (
-            [item for way in part.methods for item in way.items]
-            if isinstance(part, Fork)
-            else [part]
-        )
-        yield from (item for item in items if isinstance(item, Act))
-
-
 def _verbs(said: list[str], act: Act, words: Lists) -> set[str]:
     """The words of a phrase that says the act's verb: `take`, `off` for remove; empty where none is said."""
-    for phrase, acts in words.same.items():
+    for phrase, verbs in words.same.items():
         parts = _PHRASE.findall(phrase)
-        if act.verb.value in acts and said[:1] == parts[:1] and set(parts) <= set(said):
+        if act.verb.value in verbs and said[:1] == parts[:1] and set(parts) <= set(said):
             return set(parts)
     return set()
 

@@ -8,10 +8,11 @@ from guidebuild.guide.blocks.act import Act
 from guidebuild.guide.blocks.caution import Caution
 from guidebuild.guide.blocks.check import Check
 from guidebuild.guide.guide import Guide
+from guidebuild.guide.inside import items
 from guidebuild.guide.language.places import span_in
 from guidebuild.guide.language.sentences import sentences
 from guidebuild.guide.prose import Bullets, Paragraph, Prose, Quote
-from guidebuild.guide.step import Fork, Item, Step
+from guidebuild.guide.step import Item, Step
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 
@@ -59,33 +60,23 @@ def spoken(guide: Guide) -> Iterator[Sentence]:
     for block in guide.intro:
         yield from _prose(block, Sort.INTRO, None)
     for step in guide.steps:
-        for part in step.flow:
-            yield from _part(part, step)
+        for item in items(step):
+            yield from _item(item, step)
 
 
 def paragraphs(guide: Guide) -> Iterator[Paragraph]:
     """All paragraphs of prose in document order, those in lists too."""
     blocks: list[Prose] = list(guide.intro)
     for step in guide.steps:
-        for part in step.flow:
-            items = (
-                [item for way in part.methods for item in way.items]
-                if isinstance(part, Fork)
-                else [part]
-            )
-            blocks += [item for item in items if isinstance(item, Paragraph | Bullets | Quote)]
+        blocks += [one for one in items(step) if isinstance(one, Paragraph | Bullets | Quote)]
     for block in blocks:
         yield from _paragraphs(block)
 
 
-def _part(part: Item | Fork, step: Step) -> Iterator[Sentence]:
-    match part:
-        case Fork(methods=methods):
-            for method in methods:
-                for item in method.items:
-                    yield from _part(item, step)
+def _item(item: Item, step: Step) -> Iterator[Sentence]:
+    match item:
         case Paragraph() | Bullets() | Quote():
-            yield from _prose(part, Sort.STEP, step)
+            yield from _prose(item, Sort.STEP, step)
         case Act(note=note, if_stuck=stuck):
             yield from _said((note, stuck), Sort.NOTE, step)
         case Check(expect=expect, note=note):
@@ -107,8 +98,8 @@ def _paragraphs(block: Prose) -> Iterator[Paragraph]:
     match block:
         case Paragraph():
             yield block
-        case Bullets(items=items):
-            for item in items:
+        case Bullets(items=inside):
+            for item in inside:
                 for inner in item:
                     yield from _paragraphs(inner)
         case Quote(inside=inside):

@@ -5,7 +5,7 @@ Source: Microsoft, "Naming Files, Paths, and Namespaces"; the lengths are our ow
 
 import pytest
 
-from guidebuild.handover.names import bad_names
+from guidebuild.source.portable import bad_names
 
 
 def test_the_names_that_we_give_all_arrive() -> None:

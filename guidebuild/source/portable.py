@@ -48,10 +48,11 @@ def _one(path: str, size: int) -> Iterator[str]:
     if size > LARGEST_FILE:
         yield f"it has {size} bytes; a FAT32 stick takes {LARGEST_FILE} at most"
     for name in path.split("/"):
-        yield from _name(name)
+        yield from bad_name(name)
 
 
-def _name(name: str) -> Iterator[str]:
+def bad_name(name: str) -> Iterator[str]:
+    """Why one name, without its folders, would not arrive."""
     if name in EXCEPTIONS:
         return
     refused = _REFUSED.search(name)

@@ -1,0 +1,54 @@
+"""A step works on something that no picture and no view shows.
+
+The reader has only words to find it by, and two screws side by side have the same words.
+
+Source: common practice, no source.
+"""
+
+from collections.abc import Iterator
+
+from guidebuild.device.naming import called
+from guidebuild.device.states import Kind
+from guidebuild.guide.content import Content
+from guidebuild.guide.inside import items
+from guidebuild.guide.prose import Picture
+from guidebuild.proof.hit import Hit, Rule
+from guidebuild.proof.mistake import Move
+from guidebuild.proof.proof import Passage, Proof
+from guidebuild.source.finding import Category
+
+RULE = Rule(category=Category.SUSPICIOUS)
+
+MESSAGE = "nothing in this step shows where {thing} is"
+
+HELP = "put a picture into the step, or draw it in a view of the record"
+
+_SHOWN = (Kind.FASTENER, Kind.CONNECTOR)  # parts and clips are found by their size
+
+
+def check(proof: Proof, content: Content) -> Iterator[Hit]:
+    drawn = _in_views(proof, content)
+    told: set[str] = set()
+    for passage in proof.passages:
+        if any(isinstance(item, Picture) for item in items(passage.step)):
+            continue
+        for move in _moves(passage):
+            thing = proof.device.things[move.thing]
+            names = {thing.id, thing.id.partition(".")[0]}
+            if thing.kind in _SHOWN and not names & drawn and thing.id not in told:
+                told.add(thing.id)
+                yield Hit(move.span, {"thing": called(proof.device, move.thing)})
+
+
+def _moves(passage: Passage) -> Iterator[Move]:
+    return (one.doing for one in passage.walked if isinstance(one.doing, Move))
+
+
+def _in_views(proof: Proof, content: Content) -> set[str]:
+    """Ids that some view of the record shows: outlines, holes with a place, groups of a drawing."""
+    drawn = {id_ for view in proof.device.views.values() for id_ in view.outline}
+    drawn |= {hole.id for hole in proof.device.holes if hole.xy is not None}
+    for view in proof.device.views.values():
+        if view.file is not None:
+            drawn |= content.drawn.get(f"{proof.device.folder}/{view.file.text}", frozenset())
+    return drawn
