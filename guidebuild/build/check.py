@@ -4,14 +4,14 @@ from collections.abc import Callable
 from pathlib import Path
 
 from guidebuild.build.batch import Batch, run
+from guidebuild.build.fault import told_once
+from guidebuild.build.over_all import over
 from guidebuild.build.place import Asked
 from guidebuild.build.result import CheckResult
 from guidebuild.build.settle import settle
 from guidebuild.build.share import run_all
-from guidebuild.read.content import guide_paths
-from guidebuild.read.files import folder
+from guidebuild.read.files import folder, guide_paths
 from guidebuild.read.report import Report
-from guidebuild.reports.parts.report import Fault
 
 Progress = Callable[[int, int], None]  # guides done, of how many
 
@@ -43,23 +43,18 @@ def check(
 
 
 def _result(batch: Batch, asked: Asked, whole: bool, guides: bool) -> CheckResult:
-    slips = settle(batch.outcomes, batch.other, batch.settings, whole=whole)
+    outcomes = batch.outcomes
+    over_all, faults = over(outcomes, batch.gathered) if whole else ([], [])
+    beside = [found for outcome in outcomes for found in outcome.beside]
+    slips = settle(outcomes, [*batch.other, *beside, *over_all], batch.settings, whole=whole)
     if not guides:
         slips = tuple(slip for slip in slips if asked.covers(slip.finding.span.source.path))
-    proved = [outcome for outcome in batch.outcomes if outcome.configurations]
+    proved = [outcome for outcome in outcomes if outcome.configurations]
     return CheckResult(
         slips=slips,
-        faults=_told_once(batch),
+        faults=told_once([*batch.faults, *faults, *(f for each in outcomes for f in each.faults)]),
         guides=tuple(sorted(outcome.path for outcome in proved)),
         configurations=sum(outcome.configurations for outcome in proved),
         content=batch.content,
         proofs=tuple(batch.proofs),
     )
-
-
-def _told_once(batch: Batch) -> tuple[Fault, ...]:
-    """Our faults, each told at the first guide that showed it."""
-    met: dict[tuple[str, str], Fault] = {}
-    for found in (*batch.faults, *(fault for each in batch.outcomes for fault in each.faults)):
-        met.setdefault((found.rule, found.what), found)
-    return tuple(met.values())

@@ -1,6 +1,7 @@
 """Our own mistakes, caught where they happen so that everything else is still checked."""
 
 import traceback
+from collections.abc import Iterable
 from pathlib import PurePath
 
 from guidebuild.reports.parts.report import Fault
@@ -23,3 +24,11 @@ def _inside(filename: str) -> str:
     parts = PurePath(filename).parts
     last = len(parts) - 1 - parts[::-1].index(PACKAGE)
     return "/".join(parts[last + 1 :])
+
+
+def told_once(faults: Iterable[Fault]) -> tuple[Fault, ...]:
+    """Each fault at the first guide that showed it."""
+    met: dict[tuple[str, str], Fault] = {}
+    for found in faults:
+        met.setdefault((found.rule, found.what), found)
+    return tuple(met.values())

@@ -1,46 +1,61 @@
 """Every rule, found by its file name: those that read a proof, and the faults that the reader raises."""
 
 import pkgutil
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module
 from inspect import signature
 from types import ModuleType
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from guidebuild.proof.hit import Hit
-from guidebuild.proof.proof import Proof
 from guidebuild.reports.parts.report import Card
 from guidebuild.source.finding import Category
+from guidebuild.source.nearest import nearest as nearest_word
+
+if TYPE_CHECKING:  # slow to load, and a check that finds all in its cache needs none of them
+    from guidebuild.guide.content import Content
+    from guidebuild.proof.hit import Hit
+    from guidebuild.proof.proof import Proof
 
 ROOMS = ("guidebuild.rules", "guidebuild.read.faults")
+Hits = Iterable["Hit"]
 
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A rule ready to run; of a reading fault both checks are None, the reader raises it.
+    """A rule ready to run; a reading fault has no check, the reader raises it.
 
-    `check(proof)` looks at one guide; `check(proof, content)` at what the content says beside it (tools, words),
-    `check_content(content)` at all guides together.
+    `check(proof)` looks at one guide, `check(proof, content)` also at the tools and words of the content. A rule
+    about all guides together has `gather(content)`, which is asked of each guide alone and of all that is no
+    guide, and `check_gathered(gathered)`: so no guide is read again for another's sake.
     """
 
     name: str
     category: Category
     message: str
     help: str
-    check: Callable[..., Iterable[Hit]] | None
-    check_content: Callable[[Any], Iterable[Hit]] | None
+    check: Callable[..., Hits] | None
+    gather: Callable[["Content"], Any] | None
+    check_gathered: Callable[[Sequence[Any]], Hits] | None
 
-    def hits(self, proof: Proof, content: Any) -> Iterable[Hit]:
+    def hits(self, proof: "Proof", content: "Content") -> Hits:
         """What the rule says of one guide."""
         if self.check is None:
             return ()
         return self.check(proof, content) if _takes_content(self.check) else self.check(proof)
 
+    def gathered(self, content: "Content") -> Any:
+        """What the rule wants to know of this much of the content."""
+        return self.gather(content) if self.gather else None
+
+    def over_all(self, gathered: Sequence[Any]) -> Hits:
+        """What the rule says of all guides together."""
+        return self.check_gathered(gathered) if self.check_gathered else ()
+
 
 @cache
-def _takes_content(check: Callable[..., Iterable[Hit]]) -> bool:
+def _takes_content(check: Callable[..., Hits]) -> bool:
     """Whether it has a second parameter."""
     return len(signature(check).parameters) > 1
 
@@ -71,15 +86,14 @@ def entry(name: str) -> Entry:
         message=module.MESSAGE,
         help=module.HELP,
         check=getattr(module, "check", None),
-        check_content=getattr(module, "check_content", None),
+        gather=getattr(module, "gather", None),
+        check_gathered=getattr(module, "check_gathered", None),
     )
 
 
 def nearest(name: str) -> str:
     """The rule whose name is most like this one, or an empty string."""
-    from difflib import get_close_matches  # only where somebody misspelt: it is slow to import
-
-    return next(iter(get_close_matches(name, names(), n=1, cutoff=0.5)), "")
+    return nearest_word(name, names()) or ""
 
 
 def entries() -> Iterator[Entry]:

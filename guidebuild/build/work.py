@@ -1,7 +1,8 @@
 """One guide proved and all rules run on it: the unit of work that is shared out and may be kept."""
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import Any
 
 from guidebuild.build.fault import fault
 from guidebuild.build.locate import Steps
@@ -24,7 +25,15 @@ class _Bench:
 
     guide: Guide
     slips: list[Slip] = field(default_factory=list)
+    beside: list[Finding] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)
+
+    def keep(self, found: Finding, steps: Steps) -> None:
+        """What the reader found: in the guide and its stages, or beside it in a record or a kit."""
+        if found.span.source.path.endswith(".md"):
+            self.slip(found, steps)
+        else:
+            self.beside.append(found)
 
     def slip(self, found: Finding, steps: Steps) -> None:
         """Keep a finding with the step that it stands in."""
@@ -34,21 +43,30 @@ class _Bench:
 
 
 def work(
-    each: GuideRead, content: Content, rules: Iterable[Entry], read: Iterable[Finding] = ()
+    each: GuideRead, content: Content, rules: Sequence[Entry], read: Mapping[str, Sequence[Finding]]
 ) -> tuple[Outcome, Proof | None]:
-    """The guide's outcome, with what the reader found in it (`read`); no proof of a guide that could not be
-    read as a whole, nor where proving fell over.
+    """The guide's outcome; `read`: what the reader found, by file.
+
+    No proof is made of a guide that could not be read as a whole: it would speak of what was lost.
     """
-    guide = each.guide
-    bench = _Bench(guide)
-    steps = Steps(guide)
-    for found in read:
-        bench.slip(found, steps)
+    bench = _Bench(each.guide)
+    steps = Steps(each.guide)
+    for file in each.files:
+        for found in read.get(file, ()):
+            bench.keep(found, steps)
     proof = _prove(bench, each.device) if each.whole else None
     if proof is not None:
         for rule in rules:
             _run(rule, proof, content, bench, steps)
-    return _outcome(bench, proof), proof
+    alone = replace(content, guides=(each,), devices={}, kits={}, files=frozenset())
+    gathered = tuple(_gathered(rules, alone, bench))
+    return _outcome(each, bench, gathered, proof), proof
+
+
+def unread(path: str, read: Mapping[str, Sequence[Finding]]) -> Outcome:
+    """The outcome of a guide of which the reader could make nothing but findings."""
+    slips = tuple(Slip(found, Loudness.ERROR, (path,)) for found in read.get(path, ()))
+    return Outcome(path, "", (path, 0, 0), (), slips=slips, files=(path,))
 
 
 def _prove(bench: _Bench, device: Device) -> Proof | None:
@@ -74,8 +92,20 @@ def _found(rule: Entry, proof: Proof, content: Content) -> Iterator[Finding]:
             yield finding(rule, hit, proof.configurations)
 
 
-def _outcome(bench: _Bench, proof: Proof | None) -> Outcome:
-    guide = bench.guide
+def _gathered(rules: Iterable[Entry], alone: Content, bench: _Bench) -> Iterator[tuple[str, Any]]:
+    """What the rules about all guides want to know of this one."""
+    for rule in rules:
+        if rule.gather:
+            try:
+                yield rule.name, rule.gather(alone)
+            except Exception as error:
+                bench.faults.append(fault(error, rule.name, bench.guide.path))
+
+
+def _outcome(
+    each: GuideRead, bench: _Bench, gathered: tuple[tuple[str, Any], ...], proof: Proof | None
+) -> Outcome:
+    guide = each.guide
     return Outcome(
         path=guide.path,
         status=guide.status.text if guide.status else "",
@@ -84,4 +114,7 @@ def _outcome(bench: _Bench, proof: Proof | None) -> Outcome:
         configurations=proof.configurations.total if proof else 0,
         slips=tuple(bench.slips),
         faults=tuple(bench.faults),
+        beside=tuple(bench.beside),
+        gathered=gathered,
+        files=each.files,
     )

@@ -5,7 +5,7 @@ from pathlib import Path, PurePath
 
 from guidebuild.guide.content import Content
 from guidebuild.read.faults import outside_content
-from guidebuild.read.files import Folder, folder
+from guidebuild.read.files import folder, guide_paths
 from guidebuild.read.guide.read import read_guide
 from guidebuild.read.guide.shared import SharedStages
 from guidebuild.read.library import Library
@@ -45,16 +45,6 @@ def read_content(
         files=found.files,
     )
     return content, report.findings
-
-
-def guide_paths(found: Folder) -> list[str]:
-    """The guides of a folder: `guides/<device>/<guide>.md`."""
-    return [path for path in found.files if _is_guide(path)]
-
-
-def _is_guide(path: str) -> bool:
-    steps = path.split("/")
-    return steps[0] == "guides" and path.endswith(".md") and len(steps) == 3
 
 
 def _is_shared(path: str) -> bool:

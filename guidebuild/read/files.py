@@ -102,6 +102,16 @@ def folder(root: Path, report: Report) -> Folder:
     return Folder(root, report, frozenset(files), frozenset(leaving))
 
 
+def guide_paths(found: Folder) -> list[str]:
+    """The guides of a folder: `guides/<device>/<guide>.md`."""
+    return [path for path in found.files if _is_guide(path)]
+
+
+def _is_guide(path: str) -> bool:
+    steps = path.split("/")
+    return steps[0] == "guides" and path.endswith(".md") and len(steps) == 3
+
+
 def _listing(root: Path, below: str) -> list["os.DirEntry[str]"]:
     try:
         with os.scandir(root / below) as entries:

@@ -74,7 +74,7 @@ def test_a_rule_that_falls_over_is_named_and_all_others_are_run(lamp: Path, coun
     done = start(lamp, "raise KeyError('shade')", "check", "--jobs=2")
     out, err = done.communicate(timeout=120)
     assert done.returncode == 3
-    assert "The rule falls-over fell over at guides/brill-7/change-lamp.md" in " ".join(out.split())
+    assert " ".join(out.split()).count("The rule falls-over fell over at guides/brill-7/") == 1
     assert "KeyError: 'shade'" in out
     assert "This is our mistake, not yours." in " ".join(out.split())
     assert "fastener-not-returned" in out

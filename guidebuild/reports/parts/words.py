@@ -30,7 +30,8 @@ def units(told: Told | None) -> str:
 def places(slip: Slip, report: Report) -> str:
     """The file and line, and the guides that a shared place belongs to."""
     span = slip.finding.span
-    also = [guide for guide in slip.guides if guide != span.source.path]
+    shared = span.source.path.endswith(".md")  # of a record's place all its guides are no news
+    also = [guide for guide in slip.guides if shared and guide != span.source.path]
     met = f" (met in {', '.join(report.path(guide) for guide in also)})" if also else ""
     return f"{report.path(span.source.path)}, line {span.line}{met}"
 
