@@ -19,7 +19,13 @@ from guidebuild.source.text import Source
 from tests.rules.notes import Note, at, cut
 
 HERE = Path(__file__).parent
-ALLOWS = {"allow-unknown", "allow-without-reason", "allow-not-needed"}  # seen when all rules were run
+# What is seen only when everything is checked, all rules and settings together.
+OF_A_WHOLE_CHECK = {
+    "allow-unknown",
+    "allow-without-reason",
+    "allow-not-needed",
+    "too-many-configurations",
+}
 BESIDE = ("device.yaml", "kit.yaml", "guidebuild.yaml", "tools.yaml", "terms.yaml")
 PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp", ".vtt", ".mp4")
 
@@ -56,7 +62,10 @@ class Fixture:
             f"kits/{_id(self.beside('kit.yaml'), 'kit')}.yaml": self.beside("kit.yaml"),
         }
         found |= {name: self.beside(name) for name in BESIDE[2:]}
+        text = self.path.read_text(encoding="utf-8")
         for shared in sorted(self.path.parent.glob("shared/*.md")):
+            if f"shared/{shared.name}" not in text:
+                continue
             found[f"guides/{device}/shared/{shared.name}"] = shared
         for picture in sorted(self.path.parent.iterdir()):
             if picture.suffix in PICTURES:
@@ -80,7 +89,7 @@ class Fixture:
             content, read = read_content(Path(folder))
             mine = [one for one in read if one.rule == self.rule]
             others = [one for one in read if one.rule != self.rule]
-            if self.rule in ALLOWS:
+            if self.rule in OF_A_WHOLE_CHECK:
                 mine += [one for one in check(Path(folder)).findings if one.rule == self.rule]
             elif not mine:
                 mine += findings_of(self.rule, with_pictures(Path(folder), content))
