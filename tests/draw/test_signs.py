@@ -1,5 +1,7 @@
 """Small drawings: a wait as a dimension, the scale of a value, the squares of the plan, the signs."""
 
+import re
+
 import pytest
 
 from guidebuild.draw.gauge import gauge_svg
@@ -54,12 +56,13 @@ def test_solid_is_allowed_and_hatched_is_not(
 
 def test_squares_count_what_is_out() -> None:
     plan = tree(squares_svg(5, 12, "5 of 12"))
-    assert len(of_class(plan, "t-out")) == 5
-    assert len(of_class(plan, "t-in")) == 7
+    assert [one.get("d", "").count("M") for one in of_class(plan, "t-out")] == [5]
+    assert [one.get("d", "").count("M") for one in of_class(plan, "t-in")] == [7]
     many = tree(squares_svg(31, 60, "31 of 60"))
     _, _, width, height = view_box(many)
-    assert all(float(one.get("x", "")) + 11 <= width for one in many.iter("rect"))
-    assert all(float(one.get("y", "")) + 11 <= height for one in many.iter("rect"))
+    corners = re.findall(r"M([\d.]+),([\d.]+)", "".join(one.get("d", "") for one in many.iter()))
+    assert len(set(corners)) == 60
+    assert all(float(x) + 11 <= width and float(y) + 11 <= height for x, y in corners)
 
 
 def test_no_screws_at_all() -> None:
