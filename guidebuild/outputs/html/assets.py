@@ -1,25 +1,36 @@
 """What all pages of a site share: one style sheet, one script, the typeface."""
 
+import re
 from collections.abc import Iterator
 from functools import cache
+from pathlib import Path
 
 from guidebuild.outputs.html.fonts import font_files
 from guidebuild.shipped import shipped
 
-_SHARED = ("sheet.css", "sheet.js")
+_STYLE, _SCRIPT = "style", "script"  # folders of a theme; their files in order make the one file
 
 
 @cache
 def assets(theme: str) -> tuple[tuple[str, bytes], ...]:
-    """Site path -> bytes, under `sheet/`."""
-    return tuple(_assets(theme))
+    """Site path -> bytes, under `sheet/`. A theme without scripts has no `script` folder."""
+    return tuple(_assets(shipped("themes") / theme))
 
 
-def _assets(theme: str) -> Iterator[tuple[str, bytes]]:
-    folder = shipped("themes") / theme
-    for name in _SHARED:
-        file = folder / name
-        if file.is_file():
-            yield f"sheet/{name}", file.read_bytes()
+def _assets(theme: Path) -> Iterator[tuple[str, bytes]]:
+    yield "sheet/sheet.css", _joined(theme / _STYLE, "*.css").encode()
+    if (theme / _SCRIPT).is_dir():
+        body = _joined(theme / _SCRIPT, "*.js")
+        yield "sheet/sheet.js", f'(function () {{\n"use strict";\n{body}}})();\n'.encode()
     for name, data in font_files().items():
         yield f"sheet/fonts/{name}", data
+
+
+def _joined(folder: Path, pattern: str) -> str:
+    """The files of a folder one after the other, without their comments and empty lines."""
+    files = (path.read_text(encoding="utf-8") for path in sorted(folder.glob(pattern)))
+    bare = _COMMENT.sub("", "\n".join(files))
+    return "\n".join(line.rstrip() for line in bare.splitlines() if line.strip()) + "\n"
+
+
+_COMMENT = re.compile(r"/\*.*?\*/|^[ \t]*//[^\n]*$", re.DOTALL | re.MULTILINE)

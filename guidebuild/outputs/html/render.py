@@ -66,6 +66,7 @@ def environment(theme: str, language: str) -> Environment:
         "say": said,
         "language": language,
         "direction": say.direction,
+        "script_words": tuple(form for key in _scripted(say) for form in say.forms(key).items()),
         "policy": Markup(POLICY),
         "alert": Markup(alert_svg()),
         "patterns": Markup(patterns_svg()),
@@ -78,9 +79,16 @@ def environment(theme: str, language: str) -> Environment:
         "references": lambda marks: _references(say, marks),
         "step_link": lambda step: _step_link(say, step),
         "remedy_links": lambda guide: _remedy_links(say, guide),
+        "code": _code,
         "status": lambda word: _status(say, word),
     }
     return env
+
+
+def _scripted(say: Sayer) -> Iterable[str]:
+    """The messages that the script may have to say."""
+    for prefix in ("check.inside", "check.outside", "wait.", "record.", "left.", "bench.", "start.found"):
+        yield from say.keys(prefix)
 
 
 def page(theme: str, language: str, template: str, **values: object) -> bytes:
@@ -104,6 +112,11 @@ def _remedy_links(say: Sayer, guide: GuideView) -> Text:
         for step in stage.steps
     ]
     return joined(links, ", ")
+
+
+def _code(code: str) -> Markup:
+    """A step's address, which may break after a stroke."""
+    return Markup("/<wbr>").join(code.split("/"))
 
 
 def _status(say: Sayer, word: str) -> str:

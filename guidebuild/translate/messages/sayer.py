@@ -44,6 +44,17 @@ class Sayer:
         language = self.language if key in self._own else FIRST
         return tuple(self._filled(_form(message, words.get("count"), language), words))
 
+    def forms(self, key: str) -> dict[str, str]:
+        """The message with its placeholders, for a script to fill: key -> form, plural forms each by its own."""
+        message = self._own.get(key) or self._first[key]
+        if isinstance(message, str):
+            return {key: message}
+        return {f"{key}.{category}": form for category, form in message.items()}
+
+    def keys(self, prefix: str) -> tuple[str, ...]:
+        """All keys that begin so, in the order of the English file."""
+        return tuple(key for key in self._first if key.startswith(prefix))
+
     def plain(self, key: str, **words: Word) -> str:
         """The message as a string, for titles and descriptions."""
         return plain(self(key, **words))

@@ -10,7 +10,7 @@ from guidebuild.guide.stage import Stage
 from guidebuild.outputs.html.page.after import AfterCare, after_care
 from guidebuild.outputs.html.page.before import Fact, before_facts, who_for
 from guidebuild.outputs.html.page.faults import Fault, faults
-from guidebuild.outputs.html.page.plan import PlanRow, plan
+from guidebuild.outputs.html.page.plan import PlanStage, plan
 from guidebuild.outputs.html.page.portrait import portrait
 from guidebuild.outputs.html.page.prose import Block, block, words
 from guidebuild.outputs.html.page.questions import Question, questions
@@ -60,11 +60,12 @@ class GuideView:
     identify: Text
     before: tuple[Fact, ...]
     tools: tuple[ToolRow, ...]
+    kits: tuple[Text, ...]
     supplies: tuple[Supply, ...]
     inspect: tuple[Text, ...]
     screws: tuple[ScrewRow, ...]
     standing: tuple[Standing, ...]
-    plan: tuple[PlanRow, ...]
+    plan: tuple[PlanStage, ...]
     stages: tuple[StageView, ...]
     after: AfterCare
     faults: tuple[Fault, ...]
@@ -72,6 +73,11 @@ class GuideView:
     questions: tuple[Question, ...]
     symbols: str
     portrait: str
+
+    @property
+    def steps_of_plan(self) -> int:
+        """How many steps the main way has."""
+        return sum(len(stage.rows) for stage in self.plan)
 
     @property
     def main(self) -> tuple[StageView, ...]:
@@ -114,10 +120,11 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
         identify=words(reading.device.identify.expect) if reading.device.identify else (),
         before=before_facts(reading),
         tools=tool_rows(reading, everything),
+        kits=tuple(words(kit.name) for kit in reading.kits),
         supplies=supplies(reading),
         screws=screw_rows(reading),
         standing=standing(reading),
-        plan=plan(reading, steps),
+        plan=plan(reading, [stage for stage in stages if not stage.remedy]),
         inspect=tuple(words(said) for kit in reading.kits for said in kit.inspect),
         stages=tuple(stages),
         after=after_care(reading, everything),

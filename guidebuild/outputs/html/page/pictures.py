@@ -59,5 +59,6 @@ def _caption(reading: Reading, name: str, lines: list[Line], shown: set[str]) ->
         parts.append((*say.listed([reading.named(key) for key in others], "unit"), *text(".")))
     if screws:
         numbers = say.listed([text(number, Mark.REFERENCE) for number in screws], "unit")
-        parts.append(say("picture.screws", count=len(screws), numbers=numbers))
+        holes = sum(key in reading.labels.of_hole for key in there)
+        parts.append(say("picture.screws", count=holes, numbers=numbers))
     return joined(parts, " ")

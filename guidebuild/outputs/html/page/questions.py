@@ -20,14 +20,15 @@ class Question:
 def questions(reading: Reading) -> tuple[Question, ...]:
     """Those on which any condition that the page tells depends; call it when the page is made."""
     asked = reading.conditions.options_told()
-    return tuple(_question(option) for option in _options(reading) if option.id in asked)
+    return tuple(_question(reading, option) for option in _options(reading) if option.id in asked)
 
 
 def _options(reading: Reading) -> Iterable[Option]:
     return reading.guide.options
 
 
-def _question(option: Option) -> Question:
+def _question(reading: Reading, option: Option) -> Question:
+    ask = reading.say.plain(f"ask.{option.origin.value}", ask=option.ask.text)
     answers = tuple((value.id, value.label.text) for value in option.values)
     seen = option.seen_in.text if option.seen_in is not None else None
-    return Question(option.id, option.ask.text, answers, seen)
+    return Question(option.id, ask, answers, seen)

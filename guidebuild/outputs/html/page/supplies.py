@@ -39,11 +39,10 @@ def supplies(reading: Reading) -> tuple[Supply, ...]:
 
 def _of_kit(reading: Reading, use: KitUse) -> Iterator[Supply]:
     everywhere = reading.configurations.everywhere
-    source = reading.say("need.kit", kit=use.kit.name.text)
+    alone = len(reading.guide.kits) == 1
+    source = reading.say("need.in-kit" if alone else "need.kit", kit=use.kit.name.text)
     for form, where in forms(reading, use, everywhere):
         name = joined([_named(reading, said.text) for said in use.kit.brings], ", ")
-        if form.name is not None:
-            name = joined([name, text(reading.inside(form.name.text))], ": ")
         number = form.part_number.text if form.part_number else ""
         yield Supply(name, number, source, reading.when(where, everywhere))
         for amount in form.materials:

@@ -172,4 +172,6 @@ class _Moment:
                     yield from self.item(say(key, name=name), self.surely(store.key, state))
 
     def _worked(self, things: tuple[T, ...]) -> Iterator[T]:
-        return (thing for thing in things if thing.key in self.reading.labels.of_thing)
+        """Those that the guide works on, in the order of the work."""
+        known = {thing.key: thing for thing in things}
+        return (known[key] for key in self.reading.labels.of_thing if key in known)

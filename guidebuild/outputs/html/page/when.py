@@ -75,6 +75,6 @@ class Conditions:
             return joined([text(value, Mark.STRONG) for value in values], ", ")
         labels = {value.id: value.label.text for value in option.values}
         answers = [text(labels[value], Mark.STRONG) for value in values]
-        return self._say(
-            "condition.answer", answer=self._say.listed(answers, "or"), ask=text(option.ask.text, Mark.SOFT)
-        )
+        answer = self._say.listed(answers, "or")
+        ask = text(option.ask.text, Mark.SOFT)
+        return self._say(f"condition.{option.origin.value}", answer=answer, ask=ask)

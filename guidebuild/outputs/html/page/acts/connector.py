@@ -26,7 +26,11 @@ def lines(reading: Reading, act: Act | None, walked: Sequence[Walked]) -> Iterat
             things=(plug.key,),
             where=one.where,
             references=(reading.labels.of(plug.key),),
-            details=(*_style(reading, plug, move.verb), *_with(reading, uses)),
+            details=(
+                *_name(reading, plug),
+                *_style(reading, plug, move.verb),
+                *_with(reading, uses),
+            ),
             tools=uses,
         )
 
@@ -41,6 +45,12 @@ def _order(reading: Reading, plug: Connector, verb: Verb) -> Text:
     own = plug.name is not None and plug.name.text.endswith(label)
     key = f"act.connector.{verb.value}" + ("" if own else "-bare")
     return reading.say(key, name=name, label=label)
+
+
+def _name(reading: Reading, plug: Connector) -> Iterator[Text]:
+    """What the plug is, where the order says only what is printed on it."""
+    if plug.name is not None and plug.name.text.endswith(reading.labels.of(plug.key)):
+        yield text(reading.inside(reading.name(plug.key)))
 
 
 def _style(reading: Reading, plug: Connector, verb: Verb) -> Iterator[Text]:
