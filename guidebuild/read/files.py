@@ -31,6 +31,10 @@ class Folder:
             self.sources[path] = self._load(path)
         return self.sources[path]
 
+    def leaves(self, path: str) -> bool:
+        """Whether a path goes through a link that leads outside."""
+        return any(path == link or path.startswith(link + "/") for link in self.leaving)
+
     def _load(self, path: str) -> Source | None:
         file = self.root / path
         try:

@@ -13,10 +13,11 @@ class Report:
     them is not the whole of what the author wrote.
     """
 
-    __slots__ = ("_found", "broken")
+    __slots__ = ("_found", "_places", "broken")
 
     def __init__(self) -> None:
         self._found: dict[tuple[str, int, int, str, str], Finding] = {}
+        self._places: set[tuple[str, int, int]] = set()
         self.broken: set[str] = set()
 
     def tell(
@@ -32,8 +33,13 @@ class Report:
         """Say that something is wrong; `lost` is False where reading goes on as the author surely meant."""
         found = finding(fault, span, edits, related, **words)
         self._found.setdefault(found.sort_key, found)
+        self._places.add(span.sort_key)
         if lost:
             self.broken.add(span.source.path)
+
+    def knows(self, span: Span) -> bool:
+        """Whether something was said of just this place: then nothing more needs to be worked out for it."""
+        return span.sort_key in self._places
 
     @property
     def findings(self) -> list[Finding]:

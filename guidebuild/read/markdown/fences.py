@@ -20,7 +20,7 @@ def closed(source: Source, start: int, names: Container[str], report: Report) ->
 
     It stands on a blank line, so that all lines keep their number. Told at the line that opens the block.
     """
-    text = source.text[start:]
+    text = _comment_closed(source, start, source.text[start:], report)
     at = 0
     while opening := _FENCE.search(text, at):
         close = _closing(text, opening, names)
@@ -29,6 +29,19 @@ def closed(source: Source, start: int, names: Container[str], report: Report) ->
         else:
             at = close
     return text
+
+
+def _comment_closed(source: Source, start: int, text: str, report: Report) -> str:
+    """The text, in which a comment that is never closed is plain text: it would hide all that follows."""
+    open_ = _COMMENT.search(text, text.rfind("-->") + 3 if "-->" in text else 0)
+    if open_ is None:
+        return text
+    at = open_.end() - len("<!--")
+    span = Span(source, start + at, start + open_.end())
+    end = Span(source, start + len(text.rstrip()), start + len(text.rstrip()))
+    do = "put `-->` after its last word"
+    report.tell(fence_not_closed, span, edits=(Edit(end, " -->"),), what="a comment", do=do)
+    return text[:at] + r"\<!-" + text[open_.end() :]
 
 
 def _closing(text: str, opening: re.Match[str], names: Container[str]) -> int | None:

@@ -1,6 +1,5 @@
 """Paragraphs, lists and quotations out of markdown-it's tokens."""
 
-import re
 from collections.abc import Iterator
 from dataclasses import replace
 from urllib.parse import unquote
@@ -12,8 +11,6 @@ from guidebuild.read.markdown.document import Document
 from guidebuild.read.markdown.runs import Image, runs
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
-
-_COMMENT = re.compile(r"<!--.*?-->", re.S)
 
 
 def matching(tokens: list[Token], at: int) -> int:
@@ -40,7 +37,7 @@ def prose(document: Document, tokens: list[Token]) -> Iterator[Prose | Image]:
             case "blockquote_open":
                 yield from _quote(document, token, inside)
             case "html_block":
-                yield from plain(document, token, _COMMENT.sub("", token.content), frozenset())
+                yield from plain(document, token, without_comments(token.content), frozenset())
             case "code_block" | "fence":
                 yield from plain(document, token, token.content, frozenset({"code"}))
             case _:
@@ -102,6 +99,16 @@ def _quote(document: Document, token: Token, inside: list[Token]) -> Iterator[Pr
     text = tuple(one for one in found if not isinstance(one, Image))
     yield Quote(text, document.lines(token))
     yield from (one for one in found if isinstance(one, Image))
+
+
+def without_comments(text: str) -> str:
+    """HTML as it stands, but for what is between `<!--` and `-->`."""
+    kept: list[str] = []
+    at = 0
+    while (start := text.find("<!--", at)) >= 0 and (end := text.find("-->", start + 4)) >= 0:
+        kept.append(text[at:start])
+        at = end + len("-->")
+    return "".join(kept) + text[at:]
 
 
 def path_of(image: Image) -> Said:

@@ -28,6 +28,7 @@ class Names:
     device: Device
     report: Report
     aliases: dict[str, str] = field(default_factory=dict)
+    _guesses: dict[str, str | None] = field(default_factory=dict)
     _by_kind: dict[Kind, frozenset[str]] = field(default_factory=dict)
 
     def of_kind(self, kind: Kind) -> frozenset[str]:
@@ -60,11 +61,17 @@ class Names:
 
     def _tell(self, said: Said, what: str, among: Collection[str]) -> None:
         other = said.text in self.device.names
-        sure = None if other else meant(said.text, among)
+        sure = None if other else self._meant(said.text, among)
         is_ = f"`{said.text}` is a {_CALLED[self._kind(said.text)]}" if other else ""
         tell_unknown(self.report, said, what, among, lost=sure is None, instead=is_)
         if sure is not None:
             self.aliases[said.text] = sure
+
+    def _meant(self, id_: str, among: Collection[str]) -> str | None:
+        """What a misspelt id surely means; worked out once for each."""
+        if id_ not in self._guesses:
+            self._guesses[id_] = meant(id_, among)
+        return self._guesses[id_]
 
     def one_of(self, said: Iterable[Said], what: str, among: Mapping[str, object]) -> None:
         """Each must be a key of `among`."""
@@ -94,7 +101,9 @@ def tell_unknown(
     lost: bool = True,
     instead: str = "",
 ) -> None:
-    """Tell that an id names nothing, with the nearest that does."""
+    """Tell that an id names nothing, with the nearest that does; an id is told of once."""
+    if report.knows(said.span):
+        return
     known = list(among)
     guess = None if instead else nearest(said.text, known)
     few = ", ".join(sorted(known)[:12])

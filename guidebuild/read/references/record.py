@@ -108,7 +108,7 @@ def there(said: Said, folders: tuple[str, ...], around: Around) -> str | None:
     if found is not None:
         return found
     first = next((path for path in paths if path is not None), None)
-    if first is None or any(path in around.folder.leaving for path in paths if path):
+    if first is None or any(around.folder.leaves(path) for path in paths if path):
         around.report.tell(outside_content, said.span, path=said.text)
         return None
     do = "put it into " + " or ".join(f"`{folder}/`" for folder in folders)

@@ -56,7 +56,7 @@ def _bare(schema: Schema, inside: str) -> Reader:
 
 def _scalar(schema: Schema) -> Reader:
     read = SCALARS[schema["x-reads"]]
-    pattern = re.compile(schema["pattern"]) if schema["x-reads"] == "id" else None
+    pattern = re.compile(schema["pattern"]) if "pattern" in schema else None
 
     def scalar(node: Any, reading: Reading) -> Any:
         if type(node) is not ScalarNode:

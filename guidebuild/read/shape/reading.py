@@ -24,7 +24,7 @@ class Reading:
         self.report = report
         self.where = where
         self.key = where
-        self.left = 1000 + 4 * size  # nodes that may be visited: aliases can't multiply a text
+        self.left = 100 + size  # nodes that may be visited: each has a character, but for aliases
         self.quiet = False
 
     def span(self, node: Node) -> Span:

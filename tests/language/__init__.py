@@ -1,0 +1,1 @@
+"""The markup, specified by example."""
