@@ -10,12 +10,13 @@ Source: common practice, no source.
 from collections.abc import Iterator
 
 from guidebuild.device.acts import CLOSING
+from guidebuild.device.naming import subject
 from guidebuild.device.states import State, word_for
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Need
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.history import last_done
-from guidebuild.proof.questions.joined import unmet
+from guidebuild.proof.questions.joined import Mistake, unmet
 from guidebuild.source.finding import Category
 
 RULE = Rule(category=Category.CORRECTNESS)
@@ -28,10 +29,25 @@ HELP = (
 
 
 def check(proof: Proof) -> Iterator[Hit]:
+    """An act with what it undoes and does up is one mistake, told at the first of them."""
+    groups: dict[tuple[int, str], list[Mistake]] = {}
     for mistake in unmet(proof, Need.STATE, Need.OLD_UNIT):
-        first = mistake.first
-        if first.found == State.WORN and mistake.move.verb in CLOSING:
-            continue  # a worn thing put back is another mistake
-        kind = proof.device.things[first.thing].kind
-        there = last_done(proof, mistake.things, mistake.move, mistake.where)
-        yield mistake.hit(proof, there, state=word_for(kind, first.found))
+        worn = mistake.first.found == State.WORN and mistake.move.verb in CLOSING
+        if not worn:  # a worn thing put back is another mistake
+            key = id(mistake.move.act), mistake.first.step.id
+            groups.setdefault(key, []).append(mistake)
+    for group in groups.values():
+        yield _hit(proof, group)
+
+
+def _hit(proof: Proof, group: list[Mistake]) -> Hit:
+    first = group[0].first
+    kind = proof.device.things[first.thing].kind
+    alike = [
+        one
+        for one in group
+        if one.first.found == first.found and proof.device.things[one.first.thing].kind is kind
+    ]
+    words = subject(proof.device, [key for one in alike for key in one.things])
+    there = last_done(proof, group[0].things, group[0].move, group[0].where)
+    return group[0].hit(proof, there, **words, state=word_for(kind, first.found))

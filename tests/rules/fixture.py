@@ -95,6 +95,12 @@ class Fixture:
                 mine += findings_of(self.rule, with_pictures(Path(folder), content))
         return self._notes(mine), others
 
+    def content(self) -> Content:
+        """The fixture as read, whatever the reader had to say."""
+        with tempfile.TemporaryDirectory() as folder:
+            self.lay_out(Path(folder))
+            return read_content(Path(folder))[0]
+
     def lay_out(self, folder: Path) -> None:
         for name, path in self.places.items():
             target = folder / name

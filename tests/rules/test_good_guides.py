@@ -4,14 +4,9 @@ Every good fixture that shows a whole procedure counts, also those of rules that
 left out, as fixtures keep their front matter short.
 """
 
-import tempfile
-from pathlib import Path
-
 import pytest
 
 from guidebuild.build import rulebook
-from guidebuild.guide.content import Content
-from guidebuild.read.content import read_content
 from guidebuild.source.finding import Category
 from tests.rules.fixture import Fixture, findings_of, fixtures
 from tests.rules.listed import listed
@@ -24,15 +19,9 @@ OF_PROCEDURES = listed("Completeness", "Order and reach", "Tests", "Safety")
 WHOLE = [one for one in fixtures() if not one.is_bad and one.rule in OF_PROCEDURES]
 
 
-def _content(fixture: Fixture) -> Content:
-    with tempfile.TemporaryDirectory() as folder:
-        fixture.lay_out(Path(folder))
-        return read_content(Path(folder))[0]
-
-
 @pytest.mark.parametrize("fixture", WHOLE, ids=lambda one: f"{one.rule}/{one.path.stem}")
 def test_a_good_guide_draws_no_certain_finding(fixture: Fixture) -> None:
-    content = _content(fixture)
+    content = fixture.content()
     said = [
         f"{one.span.line}: {one.rule}: {one.message}"
         for name in rulebook.names()
