@@ -19,20 +19,25 @@ def ask(moment: Moment, check: Check, facts: Facts, step: str, after: str) -> No
         moment.forget(POWER)
         return
     tested = {said.text for said in check.tests}
-    for link in moment.world.links():
-        carries = {said.text for said in link.carries}
-        if tested & carries and moment.surely(link.key, NOT_IN):
-            fact = Fact("unmet", Need.CARRIED.name, link.key, step, place, after)
-            facts.tell(fact, Detail(frozenset({link.key}), moment.now[link.key]))
-            moment.forget(link.key)
+    not_right = {
+        link.key
+        for link in moment.world.links()
+        if tested & {said.text for said in link.carries} and moment.surely(link.key, NOT_IN)
+    }
+    if not_right:
+        found = frozenset().union(*(moment.now[key] for key in not_right))
+        fact = Fact("unmet", Need.CARRIED.name, "", step, place, after)
+        facts.tell(fact, Detail(frozenset(not_right), found))
+    for key in not_right:
+        moment.forget(key)
 
 
 def ways_on(guide: Guide, check: Check) -> list[Stage]:
-    """The remedies that it names; else, unless it stops, those for a function that it tests."""
+    """The remedies that it names; else, unless it stops, those for what it tests; in the guide's order."""
     remedies = {stage.id: stage for stage in guide.stages if stage.remedy is not None}
     named = [said.text for said in (check.if_not, *(fault.go for fault in check.faults)) if said]
     if named:
-        return [remedies[name] for name in dict.fromkeys(named) if name in remedies]
+        return [stage for stage in remedies.values() if stage.id in named]
     if check.stop is not None:
         return []
     tested = {said.text for said in check.tests}

@@ -10,10 +10,10 @@ from guidebuild.proof.mistake import Need
 from tests.proof.oracle.arriving import arrives, left_over
 from tests.proof.oracle.conditions import first_that_holds
 from tests.proof.oracle.deeds import Deed
-from tests.proof.oracle.joints import close_joints, release_seals, renew_joints
+from tests.proof.oracle.joints import break_seals, close_joints, renew_joints
 from tests.proof.oracle.leaving import bring_over, leaves
 from tests.proof.oracle.moment import Moment
-from tests.proof.oracle.sets import GONE, HALF, IN, OUT, WORN, Maybe
+from tests.proof.oracle.sets import GONE, HALF, IN, LEFT, OUT, WORN, Maybe
 from tests.proof.oracle.table import TABLE
 
 FILLS = {
@@ -46,10 +46,11 @@ def do(moment: Moment, deed: Deed, unmet: tuple[Need, set[str]] | None) -> set[s
     spare = set()
     match kind_of(moment, deed), deed.verb:
         case Kind.PART, Verb.REMOVE:
-            opened |= release_seals(moment, before, deed.thing)
-            bring_over(moment, before, deed.thing)
+            opened |= break_seals(moment, before, deed.thing)
+            if before.perhaps(deed.thing, LEFT):
+                bring_over(moment, before, deed.thing)
         case Kind.PART, Verb.LIFT:
-            opened |= release_seals(moment, before, deed.thing)
+            opened |= break_seals(moment, before, deed.thing)
         case Kind.PART, Verb.EXCHANGE | Verb.RENEW:
             leaves(moment, before, deed.thing)
             spare = left_over(before, deed.thing)
@@ -60,7 +61,7 @@ def do(moment: Moment, deed: Deed, unmet: tuple[Need, set[str]] | None) -> set[s
     moment.now[deed.thing] = end_state(before, deed)
     if kind_of(moment, deed) is Kind.PART:
         if deed.verb in (Verb.REFIT, Verb.LOWER):
-            closed |= close_joints(moment, before, deed.do_up)
+            closed |= close_joints(moment, before, deed)
         if deed.verb is Verb.RENEW:
             renew_joints(moment, deed.thing)
         new_unit(moment, before, deed)

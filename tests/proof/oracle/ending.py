@@ -7,8 +7,9 @@ from guidebuild.device.things import Link, Part, Store
 from tests.proof.oracle.facts import Detail, Fact
 from tests.proof.oracle.hidden import hiding
 from tests.proof.oracle.moment import Moment
-from tests.proof.oracle.sets import ABSENT, HERE_AND_ON, IN, LEFT, OUT, WORN, Maybe, unpacked
+from tests.proof.oracle.sets import ABSENT, IN, LEFT, OUT, WORN, Maybe, unpacked
 from tests.proof.oracle.start import goal_parts, said_at_start
+from tests.proof.oracle.table import ANY
 from tests.proof.oracle.tree import chain, ends
 from tests.proof.oracle.world import World
 
@@ -33,61 +34,53 @@ def wanted(start: Moment, key: str) -> Maybe | None:
         return IN
     if key in goal_parts(world, "remove"):
         return OUT
-    if _is_free(start, key):
-        return None
-    if start.surely(key, ABSENT):
-        return OUT | WORN | LEFT | ABSENT
-    if isinstance(thing, Link) and key not in said_at_start(world):
-        return IN
-    return start.now[key]
-
-
-def _is_free(start: Moment, key: str) -> bool:
-    world, thing = start.world, start.world.things[key]
     match thing:
         case Part():
-            return thing.host is None
-        case Store():
-            return thing.kind is Kind.POWER or bool(thing.filled_by)
+            return None if thing.host is None else _as_it_was(start, key)
         case Link():
-            if key in said_at_start(world):
-                return False
-            added = goal_parts(world, "add")
-            return not set(added) & set(ends(world, key)) and _ties_what_ends_off(start, key)
+            return _of_a_link(start, key)
+        case Store() if thing.kind is Kind.POWER or thing.filled_by:
+            return None
         case _:
-            return False
+            return start.now[key]
 
 
-def _ties_what_ends_off(start: Moment, link: str) -> bool:
-    """An end, or what an end is mounted on, is to end off; unless all its ends go together."""
-    tied = ends(start.world, link)
-    chains = [chain(start.world, end) for end in tied]
-    for part in {part for way in chains for part in way}:
-        last = wanted(start, part)
-        off = last is not None and not last <= HERE_AND_ON
-        if off and (part in tied or not all(part in way for way in chains)):
-            return True
-    return False
+def _as_it_was(start: Moment, key: str) -> Maybe:
+    """What began absent need not be brought."""
+    return OUT | WORN | LEFT | ABSENT if start.surely(key, ABSENT) else start.now[key]
+
+
+def _of_a_link(start: Moment, key: str) -> Maybe | None:
+    """In; of a part that ends otherwise than fitted, or is on such a part, free."""
+    world, tied = start.world, ends(start.world, key)
+    if set(goal_parts(world, "add")) & set(tied):
+        return IN
+    around = {part for end in tied for part in chain(world, end)}
+    if any(wanted(start, part) not in (None, IN) for part in around):
+        return None
+    return start.now[key] if key in said_at_start(world) else IN
 
 
 def endings(start: Moment, end: Moment, seen: Iterable[str]) -> dict[Fact, Detail]:
     """What is surely not as it must be. `seen`: parts of the goal that were open to the hand at some step."""
     world = start.world
-    found: dict[str, tuple[str, Detail]] = {}
+    wrong: dict[str, Maybe] = {}
     for key in world.things:
         last = wanted(start, key)
         if last is not None and not end.now[key] & last:
-            found[key] = (_because(start, end, key), Detail(found=end.now[key], other=last))
-        elif end.unit.get(key) == frozenset({"old"}) and end.surely(key, IN):
-            found[key] = ("goal", Detail(found=end.now[key], other=IN))
-    for part in goal_parts(world, "inspect", "clean", "adjust"):
-        if part not in seen and part not in found:
-            found[part] = ("goal", Detail(found=end.now[part]))
-    return {
-        Fact("ending", because, key): detail
-        for key, (because, detail) in found.items()
-        if not _follows(end, key, set(found))
+            wrong[key] = last
+    found = {
+        Fact("ending", _because(start, end, key), key): Detail(found=end.now[key], other=last)
+        for key, last in wrong.items()
+        if not _follows(end, key, set(wrong))
     }
+    for part in goal_parts(world, "replace"):
+        if end.unit[part] == frozenset({"old"}) and end.surely(part, IN):
+            found[Fact("ending", "goal", part)] = Detail(found=IN, other=IN)
+    for part in goal_parts(world, "inspect", "clean", "adjust"):
+        if part not in seen:
+            found[Fact("ending", "goal", part)] = Detail(found=end.now[part], other=ANY)
+    return found
 
 
 def _because(start: Moment, end: Moment, key: str) -> str:
@@ -96,19 +89,20 @@ def _because(start: Moment, end: Moment, key: str) -> str:
         return "packing"
     if key in said_at_end(world):
         return "ends"
-    if key in goal_parts(world, "remove") or (
-        key in goal_parts(world, "add") and end.surely(key, ABSENT)
-    ):
+    never_came = key in goal_parts(world, "replace", "add") and end.surely(key, ABSENT)
+    if key in goal_parts(world, "remove") or never_came:
         return "goal"
     return "lost" if end.surely(key, LEFT) else "state"
 
 
 def _follows(end: Moment, key: str, wrong: set[str]) -> bool:
-    """A link of a part that is itself wrong; a part of a host that was lost with the old unit."""
-    world = end.world
-    match world.things[key]:
+    """A link of a part that is not back, what such a part holds; a part of a host that was lost."""
+    world, thing = end.world, end.world.things[key]
+    match thing:
         case Link():
             return any(part in wrong for one in ends(world, key) for part in chain(world, one))
+        case Store() if thing.inside is not None:
+            return any(part in wrong for part in chain(world, world.parts([thing.inside])[0]))
         case Part():
             return any(end.surely(below, LEFT) for below in chain(world, key)[1:])
         case _:

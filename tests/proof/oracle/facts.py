@@ -27,20 +27,28 @@ class Detail:
     other: Maybe = frozenset()
 
     def joined(self, more: "Detail") -> "Detail":
-        """The same mistake met twice."""
+        """What belongs to the same mistake in two configurations."""
         return Detail(self.blames | more.blames, self.found | more.found, self.other | more.other)
 
 
 @dataclass
 class Facts:
-    """Facts with their details."""
+    """Facts with their details. A mistake is told once, by the walk that first shows it."""
 
     all: dict[Fact, Detail] = field(default_factory=dict)
+    known: set[Fact] = field(default_factory=set)
 
     def tell(self, fact: Fact, detail: Detail) -> None:
-        """Once for each mistake."""
-        known = self.all.get(fact)
-        self.all[fact] = detail if known is None else known.joined(detail)
+        """Once for each mistake, whichever remedy it shows after."""
+        mistake = fact._replace(after="")
+        if mistake not in self.known:
+            self.known.add(mistake)
+            self.all[fact] = detail
+
+    def tell_all(self, facts: dict[Fact, Detail]) -> None:
+        """Several."""
+        for fact, detail in facts.items():
+            self.tell(fact, detail)
 
 
 @dataclass

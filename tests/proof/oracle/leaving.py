@@ -33,8 +33,6 @@ def leaves(moment: Moment, before: Moment, part: str) -> None:
 def bring_over(moment: Moment, before: Moment, part: str) -> None:
     """A part taken off the old unit brings what rides on it there."""
     world = moment.world
-    if not before.perhaps(part, LEFT):
-        return
     was_left = before.surely(part, LEFT)
 
     def back(now: Maybe, surely: bool, perhaps: bool) -> Maybe:

@@ -70,9 +70,14 @@ def may_ride(moment: Moment, part: str, on: str, states: Maybe = HERE_AND_ON) ->
     )
 
 
+def holding(world: World, link: str) -> Maybe:
+    """The states in which a link holds: in or half, a captive screw only in."""
+    return IN if world.captive(link) else IN | HALF
+
+
 def link_holds(moment: Moment, link: str) -> bool:
-    """A link surely holds: in or half, a captive screw only in."""
-    return moment.surely(link, IN if moment.world.captive(link) else IN | HALF)
+    """A link surely holds."""
+    return moment.surely(link, holding(moment.world, link))
 
 
 def surely_here(moment: Moment, key: str) -> bool:

@@ -12,7 +12,7 @@ from tests.proof.oracle.current import feeding
 from tests.proof.oracle.deeds import Deed
 from tests.proof.oracle.guards import guarded_by, named_by
 from tests.proof.oracle.hidden import hiding
-from tests.proof.oracle.moment import Moment, link_holds, one_body, rides, surely_here
+from tests.proof.oracle.moment import Moment, holding, link_holds, one_body, rides, surely_here
 from tests.proof.oracle.sets import GONE, HALF, HERE_AND_ON, IN, LEFT, NOT_IN, Maybe
 from tests.proof.oracle.table import ON_THE_BENCH, OPENS_ON_THE_OLD_UNIT, TABLE
 from tests.proof.oracle.tree import between, ends, host, is_on, pairs, up_to
@@ -130,7 +130,7 @@ def free(moment: Moment, deed: Deed) -> Blames | None:
             link.key
             for link in moment.world.links()
             if _counts(moment.world, link.key, deed.verb)
-            and (moment.surely(link.key, LEFT) or link_holds(moment, link.key))
+            and moment.surely(link.key, LEFT | holding(moment.world, link.key))
             and _ties_on_the_old_unit(moment, link.key, deed.thing)
         } or None
     return None
@@ -183,14 +183,10 @@ def met(moment: Moment, deed: Deed) -> Blames | None:
 
 def _apart(moment: Moment, link: str) -> Blames:
     """The parts that surely keep a rigid link's ends from being one body."""
-    found: Blames = set()
-    for one, other in pairs(moment.world, link):
-        parts = between(moment.world, one, other)
-        if parts is None:  # separate trees: it is enough that both are here
-            found |= {end for end in (one, other) if moment.surely(end, GONE)}
-        else:
-            found |= {part for part in parts if not moment.perhaps(part, IN)}
-    return found
+    ways = [between(moment.world, *two) for two in pairs(moment.world, link)]
+    if None in ways:  # separate trees: it is enough that all ends are here
+        return {end for end in ends(moment.world, link) if moment.surely(end, GONE)}
+    return {part for way in ways for part in way or () if not moment.perhaps(part, IN)}
 
 
 def shut(moment: Moment, deed: Deed) -> Blames | None:

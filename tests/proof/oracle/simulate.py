@@ -10,7 +10,7 @@ from guidebuild.guide.step import Step
 from tests.proof.oracle.checking import ways_on
 from tests.proof.oracle.conditions import Answers, holds
 from tests.proof.oracle.ending import endings, open_to_the_hand
-from tests.proof.oracle.facts import Fact, Facts, Outcome, Passed
+from tests.proof.oracle.facts import Facts, Outcome, Passed
 from tests.proof.oracle.moment import Moment
 from tests.proof.oracle.start import start
 from tests.proof.oracle.walk import EnterRemedies, Hands
@@ -38,7 +38,8 @@ class _Simulation:
     main_way: dict[str, Moment] = field(default_factory=dict)  # before each step, shown or not
     seen: set[str] = field(default_factory=set)
     waiting: list[_Visit] = field(default_factory=list)
-    entered: set[tuple[int, str, str]] = field(default_factory=set)
+    entries: set[tuple[int, str, str]] = field(default_factory=set)
+    walked: set[tuple[int, str, str]] = field(default_factory=set)
 
     def run(self) -> Outcome:
         beginning = start(self.world)
@@ -48,12 +49,11 @@ class _Simulation:
             if self.shown(stage, step):
                 self.walk(hands, step)
                 self.seen |= open_to_the_hand(hands.moment)
-        self.facts.all |= endings(beginning, hands.moment, self.seen)
+        self.facts.tell_all(endings(beginning, hands.moment, self.seen))
         end = hands.moment.copy()
-        main = set(self.facts.all)
         while self.waiting:
-            self.remedy(self.waiting.pop(0), beginning, main)
-        return Outcome(self.facts.all, beginning, end, self.steps, self.entered)
+            self.remedy(self.waiting.pop(0), beginning)
+        return Outcome(self.facts.all, beginning, end, self.steps, self.entries)
 
     def main_steps(self) -> list[tuple[Stage, Step]]:
         stages = [stage for stage in self.world.guide.stages if stage.remedy is None]
@@ -77,17 +77,18 @@ class _Simulation:
 
         def enter(check: Check, step: Step, moment: Moment) -> None:
             for remedy in ways_on(self.world.guide, check):
+                entry = (check.span.start, step.id, remedy.id)
+                self.entries.add(entry)
                 again = inside is not None and inside.remedy.id == remedy.id
                 if again and inside is not None and moment.within(inside.moment):
                     continue
-                entry = (check.span.start, step.id, remedy.id)
-                if entry not in self.entered:
-                    self.entered.add(entry)
+                if entry not in self.walked:
+                    self.walked.add(entry)
                     self.waiting.append(_Visit(remedy, moment.copy()))
 
         return enter
 
-    def remedy(self, visit: _Visit, beginning: Moment, main: set[Fact]) -> None:
+    def remedy(self, visit: _Visit, beginning: Moment) -> None:
         hands = Hands(visit.moment.copy(), self.enter_from(visit), facts=self.facts)
         for step in visit.remedy.steps:
             if self.shown(visit.remedy, step):
@@ -96,11 +97,9 @@ class _Simulation:
         if resume is None or resume.text not in self.main_way:
             return
         if not hands.moment.within(self.main_way[resume.text]):
-            self.rest(hands.moment, resume.text, visit.remedy.id, beginning, main)
+            self.rest(hands.moment, resume.text, visit.remedy.id, beginning)
 
-    def rest(
-        self, moment: Moment, resume: str, after: str, beginning: Moment, main: set[Fact]
-    ) -> None:
+    def rest(self, moment: Moment, resume: str, after: str, beginning: Moment) -> None:
         """The procedure from `resume` on, in a state that the main way does not know."""
         hands = Hands(moment, lambda check, step, moment: None, after, Facts())
         steps = self.main_steps()
@@ -111,7 +110,5 @@ class _Simulation:
                 hands.step(step)
                 seen |= open_to_the_hand(hands.moment)
         last = endings(beginning, hands.moment, seen)
-        told = hands.facts.all | {fact._replace(after=after): one for fact, one in last.items()}
-        for fact, detail in told.items():
-            if fact._replace(after="") not in main:
-                self.facts.tell(fact, detail)
+        self.facts.tell_all(hands.facts.all)
+        self.facts.tell_all({fact._replace(after=after): one for fact, one in last.items()})

@@ -10,7 +10,6 @@ from tests.proof.oracle.sets import (
     IN,
     OUT,
     UNKNOWN,
-    WORN,
     Maybe,
     unpacked,
 )
@@ -77,16 +76,11 @@ def _link(moment: Moment, key: str) -> Maybe:
 
 
 def _rigid(moment: Moment, key: str) -> bool | None:
-    """Whether what it ties is one body; None: nobody knows. Of separate trees: whether they are here."""
-    needed: set[tuple[str, Maybe]] = set()
-    here = HERE_AND_ON | OUT | WORN
-    for one, other in pairs(moment.world, key):
-        parts = between(moment.world, one, other)
-        if parts is None:
-            needed |= {(one, here), (other, here)}
-        else:
-            needed |= {(part, IN) for part in parts}
-    return _all(moment, needed)
+    """Whether what it ties is one body; None: nobody knows. Of separate trees, as a soft link."""
+    ways = [between(moment.world, *two) for two in pairs(moment.world, key)]
+    if None in ways:
+        return _soft(moment, key)
+    return _all(moment, {(part, IN) for way in ways for part in way or ()})
 
 
 def _soft(moment: Moment, key: str) -> bool | None:

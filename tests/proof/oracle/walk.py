@@ -41,8 +41,7 @@ class Hands:
         for item in items:
             match item:
                 case Act() if holds(item.when, answers):
-                    for deed in written_out(self.moment.world, item, step):
-                        self.deed(deed)
+                    self.act(item, step)
                 case Check() if holds(item.when, answers):
                     ask(self.moment, item, self.facts, step.id, self.after)
                     self.enter(item, step, self.moment)
@@ -65,11 +64,17 @@ class Hands:
                     met = meet(met, self.moment, self.facts, step.id, place, self.after)
         self.moment = before if met is None else met
 
+    def act(self, act: Act, step: Step) -> None:
+        """Word by word; of the words that mean nothing in this configuration, the first is told."""
+        deeds = list(written_out(self.moment.world, act, step))
+        for deed in [one for one in deeds if one.missing][:1]:
+            self._unmet("HERE", deed, Detail(found=ABSENT))
+        for deed in deeds:
+            if not deed.missing:
+                self.deed(deed)
+
     def deed(self, deed: Deed) -> None:
         """One act on one thing: the first need that fails is told, and it is taken as done."""
-        if deed.missing:
-            self._unmet("HERE", deed, Detail(found=ABSENT))
-            return
         unmet = first_unmet(self.moment, deed)
         if unmet is not None:
             found = self.moment.now[deed.thing]

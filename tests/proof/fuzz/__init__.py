@@ -1,0 +1,1 @@
+"""Random devices, random procedures on them and random mistakes, for the proof to be tried on."""

@@ -1,0 +1,31 @@
+"""Every combination of answers, without merging and without numbers, laid beside the numbered ones."""
+
+from itertools import product
+
+from guidebuild.guide.configurations import Configurations
+from guidebuild.guide.guide import Guide
+from tests.proof.oracle.conditions import Answers, holds
+
+
+def valid(guide: Guide) -> list[Answers]:
+    """All answers that no exclusion forbids."""
+    ids = [option.id for option in guide.options]
+    rows = product(*([value.id for value in option.values] for option in guide.options))
+    every = [dict(zip(ids, row, strict=True)) for row in rows]
+    return [one for one in every if not any(holds(out, one) for out in guide.exclude)]
+
+
+def numbered(guide: Guide, configurations: Configurations) -> dict[int, list[Answers]]:
+    """By number of a configuration: the answers that it stands for. Each must stand in just one."""
+    found: dict[int, list[Answers]] = {number: [] for number in range(configurations.total)}
+    merged = {number: configurations.answers(number) for number in found}
+    for answers in valid(guide):
+        at = [
+            number
+            for number, classes in merged.items()
+            if all(answers[option] in values for option, values in classes.items())
+        ]
+        assert len(at) == 1, f"{answers} are in configurations {at}"
+        found[at[0]].append(answers)
+    assert all(found.values()), "a configuration that nobody can have"
+    return found
