@@ -178,7 +178,9 @@ def test_what_still_holds_is_kept_and_what_changed_has_the_class_of_its_edit(
         for line in written(part):
             entry = entries[line.words]
             raised = line is part.hazard and part.level != levels[part.number]
-            if line.edit == "new":  # where a sentence went at the same place, this may be taken for it
+            if (
+                line.edit == "new"
+            ):  # where a sentence went at the same place, this may be taken for it
                 assert entry.fuzzy or entry.translations == ("",)
             elif line.edit in ("", "cosmetic") and not raised:
                 assert entry.translations == (f"T[{old[line.number]}]",)
