@@ -41,9 +41,11 @@ def _early(
     proof: Proof, condition: Condition | None, first: int, seen: dict[str, int]
 ) -> Iterator[Hit]:
     """Comparisons with what is only seen in step number `first` or later."""
+    told: set[str] = set()
     for leaf in leaves(condition):
         number = seen.get(leaf.option)
-        if number is not None and number >= first:
+        if number is not None and number >= first and leaf.option not in told:
+            told.add(leaf.option)
             step = proof.guide.steps[number]
             related = (Related(step.span, "it is seen here"),)
             yield Hit(leaf.span, {"option": leaf.option, "step": step.title.text}, related)

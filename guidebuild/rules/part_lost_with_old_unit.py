@@ -32,4 +32,6 @@ def check(proof: Proof) -> Iterator[Hit]:
 
 
 def _is_one(ending: Ending, thing: Thing) -> bool:
-    return ending.because == "lost" or ending.found == State.LEFT
+    return ending.because == "lost" or (
+        ending.because in ("state", "ends") and ending.found == State.LEFT
+    )

@@ -59,7 +59,7 @@ def must_be_off_before(proof: Proof, key: str) -> dict[str, int]:
     waiting = [(key, proof.configurations.everywhere)]
     while waiting:
         one, where = waiting.pop()
-        for cover, there in proof.layout.covers.behind(one):
+        for cover, there in proof.layout.covers.behind(one).items():
             both = where & there
             new = both ^ (both & found.get(cover, 0))
             if new:
