@@ -5,8 +5,8 @@ from dataclasses import dataclass
 
 from guidebuild.device.between import Path
 from guidebuild.device.place import Places
-from guidebuild.device.things import Link, Part
-from guidebuild.source.said import Said
+from guidebuild.device.presence import Presence
+from guidebuild.device.things import Link, Part, Thing
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,6 +15,15 @@ class Cover:
 
     part: str
     path: Path
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """What one thing on the way down from a place says itself: `covers` hide all that is worked above it."""
+
+    where: int
+    covers: tuple[tuple[str, int], ...]
+    passed: tuple[str, ...]  # the places on the way to this level, this one included
 
 
 class Covers:
@@ -28,6 +37,7 @@ class Covers:
         self.places = places
         self.presence = places.presence
         self._covers: dict[str, tuple[Cover, ...]] = {}
+        self._levels: dict[str, tuple[Level, ...]] = {}
 
     def of(self, key: str) -> tuple[Cover, ...]:
         """Every cover that may hide the thing."""
@@ -36,46 +46,68 @@ class Covers:
             found = self._covers[key] = tuple(self._find(key))
         return found
 
-    def behind(self, key: str) -> list[tuple[str, int]]:
+    def behind(self, key: str) -> dict[str, int]:
         """The covers, and where the thing lies behind each, fitted or not."""
         thing = self.places.device.things[key]
-        on_it = self.places.ends.between.hosts.carried(key) if isinstance(thing, Part) else ()
-        ends = thing.ends if isinstance(thing, Link) else ()
-        found: dict[str, int] = {}
-        waiting: list[tuple[int, tuple[str, ...]]] = [(self.presence.where[key], (key,))]
-        while waiting:
-            where, chain = waiting.pop(0)
-            level = self.places.device.things[chain[-1]]
-            own = self.presence.parts(level.behind)
-            if not self._is_its_own([cover for cover, _ in own], chain, ends):
-                for cover, there in own:
-                    hides = self.presence.both(where, there)
-                    if hides and cover not in on_it:
-                        found[cover] = found[cover] | hides if cover in found else hides
-            if level.behind_inherits:
-                for place, there in self.places.of(chain[-1]):
-                    further = self.presence.both(where, there)
-                    if further and place not in chain:
-                        waiting.append((further, (*chain, place)))
-        return list(found.items())
+        found = {
+            cover: self.presence.both(self.presence.where[key], there)
+            for cover, there in self._own(thing)
+        }
+        if thing.behind_inherits:
+            for place, there in self.places.of(key):
+                for level in self._below(place):
+                    if not self._is_its_own(thing, level):
+                        _add(found, level, self.presence.both(there, level.where), self.presence)
+        if found and isinstance(thing, Part):  # what rides on a part does not hide it
+            for rider in self.places.ends.between.hosts.carried(key):
+                found.pop(rider, None)
+        return {cover: where for cover, where in found.items() if where}
 
-    def _is_its_own(
-        self, covers: list[str], chain: tuple[str, ...], ends: tuple[Said, ...]
-    ) -> bool:
+    def _own(self, thing: Thing) -> list[tuple[str, int]]:
+        return self.presence.parts(thing.behind) if thing.behind else []
+
+    def _below(self, place: str) -> tuple[Level, ...]:
+        """The levels from a place down that say anything; the same for all that is worked there."""
+        known = self._levels.get(place)
+        if known is None:
+            known = self._levels[place] = tuple(self._down(place))
+        return known
+
+    def _down(self, place: str) -> Iterator[Level]:
+        waiting: list[tuple[int, tuple[str, ...]]] = [(self.presence.where[place], (place,))]
+        while waiting:
+            where, passed = waiting.pop(0)
+            part = self.places.device.things[passed[-1]]
+            own = self._own(part)
+            if own:
+                yield Level(where, tuple(own), passed)
+            for further, there in self.places.of(part.key) if part.behind_inherits else ():
+                both = self.presence.both(where, there)
+                if both and further not in passed:
+                    waiting.append((both, (*passed, further)))
+
+    def _is_its_own(self, thing: Thing, level: Level) -> bool:
         """Whether a list of covers is one that the thing belongs to, and so is not hidden by."""
-        if any(part in covers for part in chain):
+        covers = {cover for cover, _ in level.covers}
+        if thing.key in covers or not covers.isdisjoint(level.passed[:-1]):
             return True
-        if len(chain) == 1:
+        if not isinstance(thing, Link):
             return False
-        return any(key in covers for key, _ in self.presence.parts(ends))
+        return any(key in covers for key, _ in self.places.ends.of(thing))
 
     def _find(self, key: str) -> Iterator[Cover]:
-        between = self.places.ends.between
-        for cover, where in self.behind(key):
+        between, both = self.places.ends.between, self.presence.both
+        for cover, where in self.behind(key).items():
             for host, there in between.hosts.host(cover):
                 for place, here in self.places.of(key):
-                    both = self.presence.both(self.presence.both(where, there), here)
-                    for path in between.paths(host, place) if both else ():
-                        hides = self.presence.both(both, path.where)
+                    together = both(both(where, there), here)
+                    for path in between.paths(host, place) if together else ():
+                        hides = both(together, path.where)
                         if hides and not path.apart:
                             yield Cover(cover, Path(hides, path.parts))
+
+
+def _add(found: dict[str, int], level: Level, where: int, presence: Presence) -> None:
+    for cover, there in level.covers:
+        hides = presence.both(where, there)
+        found[cover] = found[cover] | hides if found.get(cover) else hides

@@ -1,11 +1,10 @@
 """One act in hand while its needs are asked: what, where, and where nothing is wrong with it yet."""
 
-from dataclasses import dataclass
 from typing import NamedTuple
 
-from guidebuild.device.states import Kind
+from guidebuild.device.acts import Verb
 from guidebuild.device.things import Thing
-from guidebuild.proof.mistake import Move
+from guidebuild.proof.done import Done
 from guidebuild.proof.plain import LEFT
 from guidebuild.proof.scene import Scene
 
@@ -17,7 +16,6 @@ class Lack(NamedTuple):
     blames: dict[str, int]
 
 
-@dataclass(slots=True)
 class Asking:
     """`where`: still to be asked. `usual` of it: the thing is surely not on an old unit; `left`: it surely is.
 
@@ -25,24 +23,25 @@ class Asking:
     it then leaves the thing in a state that nobody knows.
     """
 
-    scene: Scene
-    move: Move
-    thing: Thing
-    where: int
-    usual: int
-    left: int
-    done: int
-    spoilt: int = 0
+    __slots__ = ("done", "key", "left", "scene", "spoilt", "thing", "usual", "where", "work")
+
+    def __init__(self, scene: Scene, work: Done, thing: Thing, where: int) -> None:
+        self.scene = scene
+        self.work = work
+        self.thing = thing
+        self.key = thing.key
+        self.done = self.where = self.usual = where
+        self.left = self.spoilt = 0
+        maybe = scene.perhaps(thing.key, LEFT)
+        if maybe:
+            self.left = scene.both(where, scene.surely(thing.key, LEFT))
+            self.usual = scene.without(where, maybe)
 
     @property
-    def key(self) -> str:
-        """The thing's key."""
-        return self.thing.key
-
-    @property
-    def kind(self) -> Kind:
-        """The thing's kind."""
-        return self.thing.kind
+    def verb(self) -> Verb:
+        """The single act's verb."""
+        assert self.work.verb is not None
+        return self.work.verb
 
     def drop(self, where: int) -> None:
         """Ask no more in these configurations: one act, one finding."""
@@ -50,16 +49,6 @@ class Asking:
         self.where = without(self.where, where)
         self.usual = without(self.usual, where)
         self.left = without(self.left, where)
-
-
-def asking(scene: Scene, move: Move, where: int) -> Asking:
-    """An act, before its needs are asked."""
-    key = move.thing
-    maybe = scene.perhaps(key, LEFT)
-    if not maybe:
-        return Asking(scene, move, scene.things[key], where, where, 0, where)
-    left = scene.both(where, scene.surely(key, LEFT))
-    return Asking(scene, move, scene.things[key], where, scene.without(where, maybe), left, where)
 
 
 def lack(where: int, blames: dict[str, int]) -> Lack | None:

@@ -1,6 +1,6 @@
 """What the walk showed, and the questions that rules, drawings and outputs may ask of it."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
@@ -74,7 +74,7 @@ class Passage:
     shown: int  # configurations in which the step is shown
     before: Snapshot
     after: Snapshot
-    walked: tuple[Walked, ...]
+    walked: Sequence[Walked]
 
 
 @dataclass(frozen=True, slots=True)

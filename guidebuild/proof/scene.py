@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from guidebuild.device.states import WORDS, Kind
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.cells import Value
-from guidebuild.proof.mistake import Move
+from guidebuild.proof.done import Done
 from guidebuild.proof.proof import Snapshot
 
 _UNKNOWN = {kind: int(words["unknown"]) for kind, words in WORDS.items()}
@@ -18,10 +18,10 @@ def unknown(kind: Kind) -> int:
 
 @dataclass(slots=True)
 class History:
-    """What was worked, in order: (key, the act that did it, where). `spare`: what was left over by an act."""
+    """What was worked, in order: (key, the act that did it, where). `spare`: what an act left over."""
 
-    worked: list[tuple[str, Move, int]] = field(default_factory=list)
-    spare: list[tuple[str, Move, int]] = field(default_factory=list)
+    worked: list[tuple[str, Done, int]] = field(default_factory=list)
+    spare: list[tuple[str, Done, int]] = field(default_factory=list)
 
 
 class Scene:
@@ -42,7 +42,7 @@ class Scene:
         "values",
     )
 
-    def __init__(self, bench: Bench, values: dict[str, Value], history: "History") -> None:
+    def __init__(self, bench: Bench, values: dict[str, Value], history: History) -> None:
         self.bench = bench
         self.layout = bench.layout
         self.configurations = bench.configurations

@@ -9,6 +9,7 @@ from guidebuild.device.things import Hole
 from guidebuild.guide.blocks.act import Act
 from guidebuild.guide.blocks.part import PartAct
 from guidebuild.proof.bench import Bench
+from guidebuild.proof.deeds import Deed, Deeds
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 
@@ -32,57 +33,78 @@ _CAPTIVE = {Verb.REMOVE: Verb.LOOSEN, Verb.REFIT: Verb.TIGHTEN}
 
 
 @dataclass(frozen=True, slots=True)
-class Word:
-    """One id as written: the single acts that it stands for, each with where its thing is there.
+class Meaning:
+    """What an id stands for under a verb: single acts in order.
 
     `nowhere`: the configurations that have none of the things; `first` names one of them.
     """
 
-    span: Span
-    acts: tuple[tuple[Verb, str, int], ...]
+    deeds: tuple[Deed, ...]
     nowhere: int
     first: tuple[Verb, str]
 
 
+@dataclass(slots=True)
+class Written:
+    """An act written out: where it is done, and each id as written with what it stands for."""
+
+    act: Act
+    where: int
+    words: list[tuple[Span, Meaning]]
+
+
 class Shorthand:
-    """Written out once an act."""
+    """Each act is written out once, and each id under each verb."""
 
     def __init__(self, bench: Bench) -> None:
         self._bench = bench
-        self._known: dict[int, tuple[Act, tuple[Word, ...]]] = {}
+        self._deeds = Deeds(bench)
+        self._acts: dict[int, Written] = {}
+        self._meanings: dict[tuple[str, str], Meaning | None] = {}
 
-    def words(self, act: Act) -> tuple[Word, ...]:
+    def written(self, act: Act) -> Written:
         """An act's words in the order in which they are done."""
-        known = self._known.get(id(act))
+        known = self._acts.get(id(act))
         if known is None:
-            known = self._known[id(act)] = (act, tuple(self._write_out(act)))
-        return known[1]
+            where = self._bench.configurations.bits(act.when)
+            known = self._acts[id(act)] = Written(act, where, list(self._write_out(act)))
+        return known
 
-    def _write_out(self, act: Act) -> Iterator[Word]:
-        if isinstance(act, PartAct):
-            for said in act.undo:
-                yield from self._word(said, UNDO)
+    def _write_out(self, act: Act) -> Iterator[tuple[Span, Meaning]]:
+        undo = act.undo if isinstance(act, PartAct) else ()
+        do_up = act.do_up if isinstance(act, PartAct) else ()
+        for said in undo:
+            yield from self._word(said, "undo", UNDO)
         for said in act.targets:
-            yield from self._word(said, {act.kind: act.verb})
-        if isinstance(act, PartAct):
-            for said in act.do_up:
-                yield from self._word(said, DO_UP)
+            yield from self._word(said, act.verb.value + act.kind.value, {act.kind: act.verb})
+        for said in do_up:
+            yield from self._word(said, "do-up", DO_UP)
 
-    def _word(self, said: Said, verbs: dict[Kind, Verb]) -> Iterator[Word]:
+    def _word(
+        self, said: Said, how: str, verbs: dict[Kind, Verb]
+    ) -> Iterator[tuple[Span, Meaning]]:
+        slot = (how, said.text)
+        if slot not in self._meanings:
+            self._meanings[slot] = self._mean(said.text, verbs)
+        meaning = self._meanings[slot]
+        if meaning is not None:
+            yield said.span, meaning
+
+    def _mean(self, name: str, verbs: dict[Kind, Verb]) -> Meaning | None:
         """Unknown ids and things that do not know the act are skipped: the reader has told them."""
-        things, where = self._bench.device.things, self._bench.layout.presence.where
-        acts, there = [], 0
-        for key in self._bench.device.names.get(said.text, ()):
-            thing = things[key]
+        everywhere, there = self._bench.cells.everywhere, 0
+        deeds = []
+        for key in self._bench.device.names.get(name, ()):
+            thing = self._bench.device.things[key]
             verb = verbs.get(thing.kind)
             if verb is not None and (thing.kind, verb) in TABLE:
                 if isinstance(thing, Hole) and thing.captive:
                     verb = _CAPTIVE.get(verb, verb)
-                acts.append((verb, key, where[key]))
-                there = (
-                    where[key] if where[key] is self._bench.cells.everywhere else there | where[key]
-                )
-        if acts:
-            nowhere = self._bench.configurations.same(self._bench.cells.everywhere ^ there)
-            done = tuple(one for one in acts if one[2])
-            yield Word(said.span, done, nowhere, acts[0][:2])
+                deed = self._deeds.of(verb, thing)
+                deeds.append(deed)
+                there = everywhere if deed.there is everywhere else there | deed.there
+        if not deeds:
+            return None
+        nowhere = self._bench.configurations.same(everywhere ^ there)
+        done = tuple(deed for deed in deeds if deed.there)
+        return Meaning(done, nowhere, (deeds[0].verb, deeds[0].key))

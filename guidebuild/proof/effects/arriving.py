@@ -38,7 +38,7 @@ def _unpack(ask: Asking, delivery: Delivery, where: int) -> None:
         _put(ask, part, where, IN)
         for store, there in scene.layout.stores.inside.get(part, ()):
             scene.turn(store, scene.both(where, there), 0, LEFT, IN)
-    scene.history.spare.extend((key, ask.move, bits) for key, bits in spare.items() if bits)
+    scene.history.spare.extend((key, ask.work, bits) for key, bits in spare.items() if bits)
 
 
 def _inside(scene: Scene, part: str, delivery: Delivery, where: int) -> list[tuple[Link, int]]:
@@ -78,7 +78,7 @@ def _put(ask: Asking, key: str, where: int, states: int) -> None:
     bits = scene.both(where, scene.layout.presence.where[key])
     if bits:
         scene.put(key, bits, states)
-        scene.history.worked.append((key, ask.move, bits))
+        scene.history.worked.append((key, ask.work, bits))
 
 
 def _spare(scene: Scene, key: str, where: int) -> int:

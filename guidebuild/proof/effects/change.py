@@ -21,7 +21,7 @@ def ends(kind: Kind, verb: Verb) -> int:
 
 def change(ask: Asking) -> None:
     """The thing is in its new state, in every configuration in which the act is done."""
-    thing, verb = ask.thing, ask.move.verb
+    thing, verb = ask.thing, ask.verb
     state = WORN if thing.single_use and verb in OPENING else ends(thing.kind, verb)
     ask.scene.put(thing.key, ask.done, state)
     if isinstance(thing, Hole) and verb in _TIGHTENING:
@@ -34,7 +34,7 @@ def change(ask: Asking) -> None:
 
 def _below_the_record(ask: Asking, hole: Hole) -> int:
     """Where a screw is tightened to less than its record says: the first pass of two."""
-    act = ask.move.act
+    act = ask.work.act
     said = act.torque.figure if isinstance(act, FastenerAct) and act.torque else None
     reached = amount(said, "torque") if said else None
     if reached is None:

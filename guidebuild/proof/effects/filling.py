@@ -38,4 +38,4 @@ def _become(ask: Asking, stores: Iterable[tuple[str, int]], where: int, state: i
         here = ask.scene.both(where, there)
         if here:
             ask.scene.turn(store, here, 0, OUT | WORN | HOLDING, state)
-            ask.scene.history.worked.append((store, ask.move, here))
+            ask.scene.history.worked.append((store, ask.work, here))

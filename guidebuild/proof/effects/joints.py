@@ -33,7 +33,7 @@ def break_seals(ask: Asking) -> None:
 
 def _break(ask: Asking, seal: Joint, sure: int, maybe: int, states: int) -> None:
     ask.scene.turn(seal.key, sure, maybe, states, WORN if seal.single_use else OUT)
-    ask.scene.history.worked.append((seal.key, ask.move, sure | maybe))
+    ask.scene.history.worked.append((seal.key, ask.work, sure | maybe))
     emptied(ask, seal.key, sure)
 
 
@@ -46,7 +46,7 @@ def close_joints(ask: Asking) -> None:
         sure, maybe = _together(scene, joint, ask.done)
         brought = scene.without(sure, may_have_been)
         scene.turn(joint.key, brought, scene.without(maybe, were), OUT, IN)
-        scene.history.worked.append((joint.key, ask.move, brought))
+        scene.history.worked.append((joint.key, ask.work, brought))
         filled(ask, joint.key, brought)
 
 
@@ -62,7 +62,7 @@ def renew_joints(ask: Asking) -> None:
 def _waiting(ask: Asking) -> Iterator[Joint]:
     """Joints that may be open, close by themselves, and are not told to be closed later in this act."""
     scene = ask.scene
-    act = ask.move.act
+    act = ask.work.act
     later = {said.text for said in act.do_up} if isinstance(act, PartAct) else ()
     for joint in scene.layout.through.get(ask.key, ()):
         follows = joint.joint not in STAY_OPEN and joint.id not in later

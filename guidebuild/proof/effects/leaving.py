@@ -39,7 +39,7 @@ def _turn(ask: Asking, key: str, bits: tuple[int, int], states: int, to: int) ->
     before = scene.values[key]
     scene.turn(key, sure, maybe, states, to)
     if scene.values[key] is not before:
-        scene.history.worked.append((key, ask.move, maybe | sure))
+        scene.history.worked.append((key, ask.work, maybe | sure))
 
 
 def _with(scene: Scene, part: str, riding: int) -> Iterator[tuple[str, int, int]]:

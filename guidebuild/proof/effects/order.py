@@ -1,11 +1,14 @@
 """Which consequences follow which act, in which order."""
 
 from collections.abc import Callable
+from functools import cache
 from typing import TypeAlias
 
-from guidebuild.device.acts import TABLE, Verb
+from guidebuild.device.acts import Verb
 from guidebuild.device.states import Kind
+from guidebuild.device.things import Joint, Thing
 from guidebuild.proof.asking import Asking
+from guidebuild.proof.bench import Bench
 from guidebuild.proof.effects.arriving import arrive
 from guidebuild.proof.effects.change import change
 from guidebuild.proof.effects.filling import empty, empty_if_open, fill
@@ -14,12 +17,14 @@ from guidebuild.proof.effects.leaving import bring_over, leave
 from guidebuild.proof.effects.units import fitted, new_unit
 
 Effect: TypeAlias = Callable[[Asking], None]
+Effects: TypeAlias = tuple[Effect, ...]
 
 _OPEN = (Verb.DISCONNECT, Verb.RELEASE, Verb.SWITCH_OFF)
 _CLOSE = (Verb.RECONNECT, Verb.CLOSE, Verb.RESTORE, Verb.SWITCH_ON, Verb.REFIT, Verb.TIGHTEN)
 
 
-def _effects(kind: Kind, verb: Verb) -> tuple[Effect, ...]:
+@cache
+def _all(kind: Kind, verb: Verb) -> Effects:
     match kind, verb:
         case Kind.PART, Verb.REMOVE:
             return break_seals, bring_over, change, empty
@@ -45,6 +50,24 @@ def _effects(kind: Kind, verb: Verb) -> tuple[Effect, ...]:
             return (change,)
 
 
-EFFECTS: dict[tuple[Kind, Verb], tuple[Effect, ...]] = {
-    (kind, verb): _effects(kind, verb) for kind, verb in TABLE
-}
+def _may_follow(bench: Bench, effect: Effect, thing: Thing) -> bool:
+    """Whether the record leaves anything for an effect to do."""
+    layout = bench.layout
+    if effect in (empty, empty_if_open):
+        return thing.key in layout.stores.emptied_by
+    if effect is fill:
+        return thing.key in layout.stores.filled_by
+    if effect is break_seals:
+        links = layout.touching(thing.key)
+        return any(isinstance(link, Joint) and link.joint == "seal" for link in links)
+    if effect in (fitted, new_unit):
+        return bench.guide.goal.verb == "replace" and thing.key in bench.goal
+    return True
+
+
+def effects(bench: Bench, verb: Verb, thing: Thing) -> Effects:
+    """What follows an act on a thing, its own change among it."""
+    found = [one for one in _all(thing.kind, verb) if _may_follow(bench, one, thing)]
+    if close_joints in found and thing.key not in bench.layout.through:
+        found[found.index(close_joints)] = change
+    return tuple(found)

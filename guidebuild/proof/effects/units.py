@@ -6,13 +6,9 @@ from guidebuild.proof.marks import FITTED, HAND, mark
 
 def new_unit(ask: Asking) -> None:
     """`exchange`, `renew`: a new one is in the hand."""
-    key = mark(ask.key)
-    if key in ask.scene.values:
-        ask.scene.put(key, ask.done, HAND)
+    ask.scene.put(mark(ask.key), ask.done, HAND)
 
 
 def fitted(ask: Asking) -> None:
     """`refit`, `lower`: the new one, if it is the new one, is in its place."""
-    key = mark(ask.key)
-    if key in ask.scene.values:
-        ask.scene.turn(key, ask.done, 0, HAND, FITTED)
+    ask.scene.turn(mark(ask.key), ask.done, 0, HAND, FITTED)

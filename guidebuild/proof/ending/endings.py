@@ -87,10 +87,10 @@ class Ends:
 
 def last_moves(scene: Scene, key: str, where: int) -> Iterator[tuple[Move | None, int]]:
     """The acts that took a thing last, each with its configurations; None where none did."""
-    for worked, move, bits in reversed(scene.history.worked):
+    for worked, work, bits in reversed(scene.history.worked):
         here = where & bits if worked == key else 0
         if here:
-            yield move, here
+            yield work.move, here
             where ^= here
         if not where:
             return
@@ -128,6 +128,6 @@ def _with_its_parts(scene: Scene, thing: Thing, lost: dict[str, int]) -> int:
 def left_over(scene: Scene, since: int = 0, entered_from: Check | None = None) -> list[Ending]:
     """What new units brought though it was at hand already, from the `since`-th time on."""
     return [
-        Ending(key, State.ABSENT, State.OUT, bits, "left-over", move, entered_from)
-        for key, move, bits in scene.history.spare[since:]
+        Ending(key, State.ABSENT, State.OUT, bits, "left-over", work.move, entered_from)
+        for key, work, bits in scene.history.spare[since:]
     ]

@@ -1,17 +1,22 @@
 """What lies between two parts is renewed while they are apart."""
 
+from guidebuild.device.acts import Verb
 from guidebuild.device.ends import LYING_BETWEEN
-from guidebuild.device.things import Joint
+from guidebuild.device.things import Joint, Thing
 from guidebuild.proof.asking import Asking, Lack, lack
+from guidebuild.proof.bench import Bench
 from guidebuild.proof.bodies import one_body
+
+
+def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Renewing a seal, an adhesive, a film."""
+    return verb is Verb.RENEW and isinstance(thing, Joint) and thing.joint in LYING_BETWEEN
 
 
 def between(ask: Asking) -> Lack | None:
     """The parts that are together already are to blame."""
     joint, scene = ask.thing, ask.scene
     assert isinstance(joint, Joint)
-    if joint.joint not in LYING_BETWEEN:
-        return None
     seats = scene.layout.ends.seats(joint)
     together, _ = one_body(scene, seats, ask.where)
     if not together:

@@ -1,17 +1,24 @@
 """A plug is worked only while nothing feeds it, or while power is off, or at any time: its `live` level."""
 
+from guidebuild.device.acts import Verb
 from guidebuild.device.record import POWER
-from guidebuild.device.things import Connector
+from guidebuild.device.things import Connector, Thing
 from guidebuild.proof.asking import Asking, Lack, lack
+from guidebuild.proof.bench import Bench
 from guidebuild.proof.feed import feeders, feeds
 from guidebuild.proof.plain import IN
+
+
+def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Plugs, but for those that may be worked at any time."""
+    return isinstance(thing, Connector) and thing.live != "any"
 
 
 def dead(ask: Asking) -> Lack | None:
     """What feeds it, or the power switch, is to blame."""
     plug, scene = ask.thing, ask.scene
     assert isinstance(plug, Connector)
-    if plug.live == "any" or not ask.usual:
+    if not ask.usual:
         return None
     if plug.live == "off":
         bits = scene.both(ask.usual, scene.surely(POWER, IN))

@@ -1,9 +1,16 @@
 """A store is emptied only with its drain out, and with nothing filling it again."""
 
+from guidebuild.device.acts import Verb
 from guidebuild.device.ends import holds_while
-from guidebuild.device.things import Link, Store
+from guidebuild.device.things import Link, Store, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
+from guidebuild.proof.bench import Bench
 from guidebuild.proof.plain import IN
+
+
+def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Emptying a store."""
+    return isinstance(thing, Store) and verb is Verb.RELEASE
 
 
 def drain(ask: Asking) -> Lack | None:

@@ -2,10 +2,18 @@
 
 from guidebuild.device.acts import Verb
 from guidebuild.device.ends import holds_while, is_soft
-from guidebuild.device.things import Joint, Link
+from guidebuild.device.things import Joint, Link, Part, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
+from guidebuild.proof.bench import Bench
 from guidebuild.proof.bodies import ties
 from guidebuild.proof.plain import LEFT
+
+_LEAVING = (Verb.LIFT, Verb.REMOVE, Verb.EXCHANGE, Verb.RENEW)
+
+
+def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Parts that leave their place, or go away for good."""
+    return isinstance(thing, Part) and verb in _LEAVING and bool(bench.layout.touching(thing.key))
 
 
 def free(ask: Asking) -> Lack | None:
@@ -13,7 +21,7 @@ def free(ask: Asking) -> Lack | None:
     scene = ask.scene
     blames: dict[str, int] = {}
     for link in scene.layout.touching(ask.key):
-        if lets_go(link, ask.move.verb):
+        if lets_go(link, ask.verb):
             continue
         holding = int(holds_while(link))
         bits = scene.both(ask.usual, scene.surely(link.key, holding))

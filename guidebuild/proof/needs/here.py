@@ -22,17 +22,12 @@ def starts(kind: Kind, verb: Verb, captive: bool = False) -> int:
     return states
 
 
-def here(ask: Asking) -> Lack | None:
+def here(ask: Asking, starts_from: int) -> Lack | None:
     """Not absent, nor left on the old unit, as far as the act does not start from there."""
-    wrong = GONE & ~_starts(ask)
+    wrong = GONE & ~starts_from
     return lack(ask.scene.surely(ask.key, wrong) & ask.where, {}) if wrong else None
 
 
-def state(ask: Asking) -> Lack | None:
+def state(ask: Asking, starts_from: int) -> Lack | None:
     """In one of the states that the act starts from."""
-    wrong = ANY & ~_starts(ask)
-    return lack(ask.scene.surely(ask.key, wrong) & ask.where, {})
-
-
-def _starts(ask: Asking) -> int:
-    return starts(ask.thing.kind, ask.move.verb, getattr(ask.thing, "captive", False))
+    return lack(ask.scene.surely(ask.key, ANY & ~starts_from) & ask.where, {})

@@ -1,9 +1,16 @@
 """What it must meet is there: a screw finds its parts in place, a plug its socket, a part its host."""
 
+from guidebuild.device.acts import CLOSING, Verb
 from guidebuild.device.ends import is_soft
-from guidebuild.device.things import Link, Part
+from guidebuild.device.things import Link, Part, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
+from guidebuild.proof.bench import Bench
 from guidebuild.proof.plain import GONE, IN
+
+
+def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Acts that close, `start`, `offer`."""
+    return verb in CLOSING and isinstance(thing, Part | Link)
 
 
 def met(ask: Asking) -> Lack | None:

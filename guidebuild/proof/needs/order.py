@@ -1,54 +1,44 @@
-"""Which needs are asked of which act, in which order."""
+"""Which needs are asked of which act, in which order. The first two, here and state, are asked of every act."""
 
 from collections.abc import Callable
 from typing import TypeAlias
 
-from guidebuild.device.acts import CLOSING, REPLACING, TABLE, Verb
-from guidebuild.device.states import Kind
+from guidebuild.device.acts import Verb
+from guidebuild.device.things import Thing
 from guidebuild.proof.asking import Asking, Lack
+from guidebuild.proof.bench import Bench
 from guidebuild.proof.mistake import Need
-from guidebuild.proof.needs.between import between
-from guidebuild.proof.needs.dead import dead
-from guidebuild.proof.needs.drain import drain
-from guidebuild.proof.needs.free import free
-from guidebuild.proof.needs.here import here, state
-from guidebuild.proof.needs.met import met
-from guidebuild.proof.needs.old_unit import old_unit
-from guidebuild.proof.needs.reach import reach
-from guidebuild.proof.needs.safe import safe
-from guidebuild.proof.needs.shut import shut
-from guidebuild.proof.needs.source import source
+from guidebuild.proof.needs import (
+    between,
+    dead,
+    drain,
+    free,
+    met,
+    old_unit,
+    reach,
+    safe,
+    shut,
+    source,
+)
 
 Question: TypeAlias = Callable[[Asking], Lack | None]
+Questions: TypeAlias = tuple[tuple[Need, Question], ...]
+AskedOf: TypeAlias = Callable[[Bench, Verb, Thing], bool]
 
-_LINKS = (Kind.FASTENER, Kind.CONNECTOR, Kind.JOINT)
-_PUT_AWAY = (Verb.EXCHANGE, Verb.RENEW)  # the old unit leaves, and a new one is in the hand
-
-
-def _asked(kind: Kind, verb: Verb) -> dict[Need, Question | None]:
-    """Each need with its question, or None where it is not asked of this act."""
-    part, worked = kind is Kind.PART, verb not in REPLACING
-    leaves = verb in (Verb.LIFT, Verb.REMOVE, *_PUT_AWAY)
-    closes = (verb in CLOSING and kind in _LINKS) or verb is Verb.RESTORE
-    return {
-        Need.HERE: here,
-        Need.STATE: state,
-        Need.OLD_UNIT: old_unit if part and verb in _PUT_AWAY else None,
-        Need.REACH: reach if worked and kind is not Kind.POWER else None,
-        Need.SAFE: safe if worked else None,
-        Need.DEAD: dead if kind is Kind.CONNECTOR else None,
-        Need.FREE: free if part and leaves else None,
-        Need.MET: met if verb in CLOSING else None,
-        Need.SHUT: shut if closes else None,
-        Need.DRAIN: drain if kind is Kind.STORE and verb is Verb.RELEASE else None,
-        Need.BETWEEN: between if kind is Kind.JOINT and verb is Verb.RENEW else None,
-        Need.SOURCE: source if verb is Verb.SWITCH_ON else None,
-    }
+ORDER: tuple[tuple[Need, AskedOf, Question], ...] = (
+    (Need.OLD_UNIT, old_unit.asked_of, old_unit.old_unit),
+    (Need.REACH, reach.asked_of, reach.reach),
+    (Need.SAFE, safe.asked_of, safe.safe),
+    (Need.DEAD, dead.asked_of, dead.dead),
+    (Need.FREE, free.asked_of, free.free),
+    (Need.MET, met.asked_of, met.met),
+    (Need.SHUT, shut.asked_of, shut.shut),
+    (Need.DRAIN, drain.asked_of, drain.drain),
+    (Need.BETWEEN, between.asked_of, between.between),
+    (Need.SOURCE, source.asked_of, source.source),
+)
 
 
-NEEDS: dict[tuple[Kind, Verb], tuple[tuple[Need, Question], ...]] = {
-    (kind, verb): tuple(
-        (need, question) for need, question in _asked(kind, verb).items() if question is not None
-    )
-    for kind, verb in TABLE
-}
+def needs(bench: Bench, verb: Verb, thing: Thing) -> Questions:
+    """What is asked of an act on a thing; what the record rules out can't fail and is left out."""
+    return tuple((need, ask) for need, asked_of, ask in ORDER if asked_of(bench, verb, thing))

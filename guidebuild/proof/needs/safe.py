@@ -1,7 +1,15 @@
 """No guard of it is in: the charge is out of the capacitor, the plug out of the wall, the earth tag still on."""
 
+from guidebuild.device.acts import REPLACING, Verb
+from guidebuild.device.things import Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
+from guidebuild.proof.bench import Bench
 from guidebuild.proof.plain import IN
+
+
+def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """All work on what something guards; renewing on the bench is none."""
+    return verb not in REPLACING and bool(bench.layout.guarding.over(thing.key))
 
 
 def safe(ask: Asking) -> Lack | None:

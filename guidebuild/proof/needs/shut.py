@@ -1,9 +1,16 @@
 """A guard is closed or filled only when all that it guards is in, and filled only with its drain in."""
 
-from guidebuild.device.acts import Verb
-from guidebuild.device.things import Store
+from guidebuild.device.acts import CLOSING, Verb
+from guidebuild.device.things import Link, Store, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
+from guidebuild.proof.bench import Bench
 from guidebuild.proof.plain import NOT_IN
+
+
+def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Closing a link that guards, filling a store."""
+    closes = verb is Verb.RESTORE or (verb in CLOSING and isinstance(thing, Link))
+    return closes and (isinstance(thing, Store) or bool(bench.layout.guarding.named(thing.key)))
 
 
 def shut(ask: Asking) -> Lack | None:
@@ -11,7 +18,7 @@ def shut(ask: Asking) -> Lack | None:
     scene = ask.scene
     asked = scene.layout.guarding.named(ask.key)
     thing = ask.thing
-    if isinstance(thing, Store) and thing.through and ask.move.verb is Verb.RESTORE:
+    if isinstance(thing, Store) and thing.through and ask.verb is Verb.RESTORE:
         asked = asked + scene.layout.presence.of([thing.through])
     blames: dict[str, int] = {}
     for key, there in asked:

@@ -1,15 +1,17 @@
 """One act as written: each single act asked what it needs, then done."""
 
 from guidebuild.guide.blocks.act import Act
-from guidebuild.proof.asking import Asking, Lack, asking
-from guidebuild.proof.effects.order import EFFECTS
+from guidebuild.proof.asking import Asking, Lack
+from guidebuild.proof.cells import Value
+from guidebuild.proof.deeds import Deed
+from guidebuild.proof.done import Around, Done
 from guidebuild.proof.effects.power import lose_power
-from guidebuild.proof.mistake import Move, Need
-from guidebuild.proof.needs.order import NEEDS
+from guidebuild.proof.mistake import Need
+from guidebuild.proof.needs.here import here, state
 from guidebuild.proof.plain import ABSENT
 from guidebuild.proof.scene import Scene
-from guidebuild.proof.shorthand import Shorthand, Word
-from guidebuild.proof.walk.record import Around
+from guidebuild.proof.shorthand import Meaning, Shorthand
+from guidebuild.proof.walk.record import Record
 
 _SPOILS = (
     Need.SHUT,
@@ -17,61 +19,97 @@ _SPOILS = (
 )  # where these fail, what was worked is as doubtful as what is to blame
 
 
-def do_act(scene: Scene, shorthand: Shorthand, act: Act, around: Around) -> None:
+def do_act(scene: Scene, shorthand: Shorthand, act: Act, around: Around, record: Record) -> None:
     """Every word of an act in its order, where the act is done at all."""
-    where = scene.configurations.both(around.where, scene.configurations.bits(act.when))
+    written = shorthand.written(act)
+    where = scene.configurations.both(around.where, written.where)
     if not where:
         return
     told = (
         0  # of one act that forgot its `when`, the first word that is not there is finding enough
     )
-    for word in shorthand.words(act):
-        if word.nowhere:
-            missing = scene.without(where & word.nowhere, told)
-            _not_here(scene, act, word, missing, around)
+    for span, meaning in written.words:
+        missing = scene.without(where & meaning.nowhere, told) if meaning.nowhere else 0
+        if missing:
+            _not_here(Done(around, *meaning.first, act, span, missing, scene.keep()), record)
             told |= missing
-        for verb, key, there in word.acts:
-            done = scene.configurations.both(where, there)
-            if done:
-                do_move(scene, Move(verb, key, act, around.step, word.span), done, around)
+        _do_word(scene, meaning, Done(around, *meaning.first, act, span, where, {}), record)
 
 
-def do_move(scene: Scene, move: Move, where: int, around: Around) -> None:
-    """One act on one thing, in the configurations that have it."""
-    around.walk(scene, move, where)
-    sources = [scene.values[plug.key] for plug in scene.layout.sources]
-    ask = asking(scene, move, where)
-    kind = ask.thing.kind
-    for need, question in NEEDS[kind, move.verb]:
+def _do_word(scene: Scene, meaning: Meaning, word: Done, record: Record) -> None:
+    """One id as written. Screws of a group that nothing tells apart are moved as the first of them was."""
+    twin: int | None = None
+    before: Value = 0
+    after: Value = 0
+    where = 0
+    for deed in meaning.deeds:
+        here = scene.configurations.both(word.where, deed.there)
+        if not here:
+            continue
+        work = Done(word.around, deed.verb, deed.key, word.act, word.span, here, scene.keep())
+        record.done.append(work)
+        scene.history.worked.append((deed.key, work, here))
+        value = scene.values[deed.key]
+        if twin is not None and deed.twin == twin and value is before and here is where:
+            scene.set(deed.key, after)
+        elif do_deed(scene, deed, work, record):
+            twin, before, after, where = deed.twin, value, scene.values[deed.key], here
+        else:
+            twin = None
+
+
+def do_deed(scene: Scene, deed: Deed, work: Done, record: Record) -> bool:
+    """One act on one thing, in the configurations that have it; whether it lacked nothing."""
+    doubtful = scene.surely(deed.key, deed.never) & work.where
+    if deed.end is not None and not deed.needs and not doubtful:
+        scene.put(deed.key, work.where, deed.end)
+        return True
+    ask = Asking(scene, work, deed.thing, work.where)
+    sound = True
+    if doubtful:
+        sound = _ask(ask, deed, record)
+    for need, question in deed.needs:
+        if not ask.where:
+            break
         lack = question(ask)
         if lack is not None:
-            _unmet(ask, need, lack, around)
-            if not ask.where:
-                break
-    for effect in EFFECTS[kind, move.verb]:
+            _unmet(ask, need, lack, record)
+            sound = False
+    for effect in deed.effects:
         effect(ask)
-    scene.history.worked.append((move.thing, move, where))
-    for plug, before in zip(scene.layout.sources, sources, strict=True):
-        if scene.values[plug.key] is not before:
-            lose_power(ask)
-            break
+    if deed.sources or not sound:
+        _mind_the_power(ask)
+    return sound
 
 
-def _unmet(ask: Asking, need: Need, lack: Lack, around: Around) -> None:
+def _ask(ask: Asking, deed: Deed, record: Record) -> bool:
+    """Here, and in a state that the act starts from."""
+    sound = True
+    for need, question in ((Need.HERE, here), (Need.STATE, state)):
+        lack = question(ask, deed.starts)
+        if lack is not None:
+            _unmet(ask, need, lack, record)
+            sound = False
+    return sound
+
+
+def _mind_the_power(ask: Asking) -> None:
+    """If a source is not as it was before this act."""
+    values, before = ask.scene.values, ask.work.values
+    if any(values[plug.key] is not before[plug.key] for plug in ask.scene.layout.sources):
+        lose_power(ask)
+
+
+def _unmet(ask: Asking, need: Need, lack: Lack, record: Record) -> None:
     """One finding; what it blames is unknown from here, and no more is asked where it holds."""
-    scene, move = ask.scene, ask.move
-    found = scene.found(move.thing, lack.where)
-    around.lacks(need, move, move.thing, found, lack, move.span)
+    record.lacks(need, ask.work, ask.key, ask.scene.found(ask.key, lack.where), lack)
     for key, where in lack.blames.items():
-        scene.forget(key, where)
+        ask.scene.forget(key, where)
     ask.drop(lack.where)
     if need in _SPOILS:
         ask.spoilt |= lack.where
 
 
-def _not_here(scene: Scene, act: Act, word: Word, where: int, around: Around) -> None:
+def _not_here(work: Done, record: Record) -> None:
     """No unit of these has the thing: a finding, and nothing is done."""
-    if where:
-        verb, key = word.first
-        move = Move(verb, key, act, around.step, word.span)
-        around.lacks(Need.HERE, move, key, ABSENT, Lack(where, {}), word.span)
+    record.lacks(Need.HERE, work, work.key, ABSENT, Lack(work.where, {}))

@@ -2,30 +2,32 @@
 
 from guidebuild.guide.blocks.check import Check
 from guidebuild.proof.asking import Lack
+from guidebuild.proof.done import Around, Done
 from guidebuild.proof.mistake import Need
 from guidebuild.proof.needs.checking import carried, powered
 from guidebuild.proof.scene import Scene
-from guidebuild.proof.walk.record import Around, moment
+from guidebuild.proof.walk.record import Record, moment
 
 
-def do_check(scene: Scene, check: Check, around: Around) -> None:
+def do_check(scene: Scene, check: Check, around: Around, record: Record) -> None:
     """Power first, then what carries the function."""
     where = scene.configurations.both(around.where, scene.configurations.bits(check.when))
     if not where:
         return
-    around.walk(scene, check, where)
+    work = Done(around, None, "", check, check.span, where, scene.keep())
+    record.done.append(work)
     asked = where
     for need, lack_here in ((Need.POWERED, powered), (Need.CARRIED, carried)):
         lack = lack_here(scene, check, asked)
         if lack is not None:
-            _unmet(scene, need, check, lack, around)
+            _unmet(scene, need, work, lack, record)
             asked = scene.without(asked, lack.where)
-    around.record.moments.append(moment(scene, check, around.step, where))
+    record.moments.append(moment(scene, check, around.step, where))
 
 
-def _unmet(scene: Scene, need: Need, check: Check, lack: Lack, around: Around) -> None:
+def _unmet(scene: Scene, need: Need, work: Done, lack: Lack, record: Record) -> None:
     thing = next(iter(lack.blames))
     found = scene.found(thing, lack.blames[thing])
-    around.lacks(need, check, thing, found, lack, check.span)
+    record.lacks(need, work, thing, found, lack)
     for key, where in lack.blames.items():
         scene.forget(key, where)

@@ -5,13 +5,13 @@ from dataclasses import dataclass, field
 from guidebuild.device.states import State
 from guidebuild.guide.blocks.check import Check
 from guidebuild.guide.stage import Stage
-from guidebuild.guide.step import Method, Step
+from guidebuild.guide.step import Step
 from guidebuild.proof.asking import Lack
 from guidebuild.proof.cells import Value
-from guidebuild.proof.mistake import Move, Need, Parting, Unmet
-from guidebuild.proof.proof import Passage, Walked
+from guidebuild.proof.done import Done
+from guidebuild.proof.mistake import Need, Parting, Unmet
+from guidebuild.proof.proof import Passage
 from guidebuild.proof.scene import History, Scene
-from guidebuild.source.span import Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,41 +47,22 @@ class Record:
     partings: list[Parting] = field(default_factory=list)
     passages: list[Passage] = field(default_factory=list)
     moments: list[Moment] = field(default_factory=list)
-    walked: list[Walked] = field(default_factory=list)  # of the step in hand
+    done: list[Done] = field(default_factory=list)  # in the step in hand
 
-
-@dataclass(frozen=True, slots=True)
-class Around:
-    """Where an act or a check stands: its step as walked, and what it is part of."""
-
-    record: Record
-    stage: Stage
-    step: Step
-    where: int
-    method: Method | None = None
-
-    def walk(self, scene: Scene, doing: Move | Check, where: int) -> None:
-        """Something is done here."""
-        walked = Walked(doing, self.step, self.stage, where, scene.snapshot(where), self.method)
-        self.record.walked.append(walked)
-
-    def lacks(
-        self, need: Need, doing: Move | Check, thing: str, found: int, lack: Lack, span: Span
-    ) -> None:
+    def lacks(self, need: Need, work: Done, thing: str, found: int, lack: Lack) -> None:
         """A need surely fails."""
-        record = self.record
-        record.unmet.append(
+        self.unmet.append(
             Unmet(
                 need=need,
-                doing=doing,
+                doing=work.doing,
                 thing=thing,
                 found=State(found),
                 blames=tuple(lack.blames),
                 where=lack.where,
-                step=self.step,
-                span=span,
-                entered_from=record.entered_from,
-                after=record.after,
+                step=work.around.step,
+                span=work.span,
+                entered_from=self.entered_from,
+                after=self.after,
                 blamed_in=tuple(lack.blames.values()),
             )
         )
