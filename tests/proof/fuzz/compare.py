@@ -2,11 +2,14 @@
 
 from collections.abc import Iterator
 
+from guidebuild.proof.mistake import Ending
 from guidebuild.proof.proof import Proof, Snapshot
 from guidebuild.proof.prove import prove
 from tests.proof.fuzz.answers import numbered
 from tests.proof.fuzz.case import Case
+from tests.proof.fuzz.retold import complaint, numbers
 from tests.proof.fuzz.told import all_told, fact_of, facts_in, states_of
+from tests.proof.oracle.conditions import Answers
 from tests.proof.oracle.facts import Detail, Fact, Outcome
 from tests.proof.oracle.moment import Moment
 from tests.proof.oracle.sets import Maybe, unpacked
@@ -17,7 +20,8 @@ def disagreements(case: Case) -> Iterator[str]:
     """Each difference in words; none is what we want."""
     proof = prove(case.guide, case.device)
     outcomes: dict[int, Outcome] = {}
-    for number, answers in numbered(case.guide, proof.configurations).items():
+    every = numbered(case.guide, proof.configurations)
+    for number, answers in every.items():
         # Merged answers must make no difference: take the first in one configuration, the last in another.
         chosen = answers[-(number % 2)]
         outcome = outcomes[number] = simulate(case.guide, case.device, chosen)
@@ -25,6 +29,20 @@ def disagreements(case: Case) -> Iterator[str]:
         for words in (*_facts(proof, number, outcome), *_states(proof, number, outcome)):
             yield f"{where}: {words}"
     yield from _found(proof, outcomes)
+    yield from _words_for(proof, every)
+
+
+def _words_for(proof: Proof, every: dict[int, list[Answers]]) -> Iterator[str]:
+    """Where it holds, told in words, among where its step is shown."""
+    configurations = proof.configurations
+    shown = {passage.step.id: passage.shown for passage in proof.passages}
+    for one in all_told(proof):
+        among = configurations.everywhere if isinstance(one, Ending) else shown[one.step.id]
+        told = configurations.tell(one.where, among)
+        where = numbers(one.where, configurations)
+        wrong = complaint(told, where, numbers(among, configurations), every)
+        if wrong is not None:
+            yield f"{fact_of(one)}: {wrong}"
 
 
 def _facts(proof: Proof, number: int, outcome: Outcome) -> Iterator[str]:
