@@ -2,15 +2,17 @@
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
-from typing import TypeAlias
+from typing import TYPE_CHECKING, TypeAlias
 
 from guidebuild.build import rulebook
 from guidebuild.build.outcome import Outcome
 from guidebuild.build.tell import finding
-from guidebuild.guide.guide import Allow
 from guidebuild.proof.hit import Hit
 from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Finding, Loudness
+
+if TYPE_CHECKING:
+    from guidebuild.guide.guide import Allow
 
 Key: TypeAlias = tuple[str, int, int]
 NEVER = frozenset({"allow-unknown", "allow-without-reason", "allow-not-needed"})
@@ -31,7 +33,7 @@ class Silence:
                 yield slip
 
 
-def _covers(allow: Allow, slip: Slip, outcome: Outcome) -> bool:
+def _covers(allow: "Allow", slip: Slip, outcome: Outcome) -> bool:
     """Whether an allow is about this slip; one in the front matter covers shared stages too."""
     found = slip.finding
     if allow.rule.text != found.rule or found.rule in NEVER:
@@ -58,7 +60,7 @@ def about_allows(outcomes: Iterable[Outcome], silence: Silence, whole: bool) -> 
             told.add(key)
 
 
-def _about(allow: Allow, needed: bool) -> Finding | None:
+def _about(allow: "Allow", needed: bool) -> Finding | None:
     """The first thing wrong with an allow."""
     rule = allow.rule.text
     if rule not in rulebook.names():
@@ -68,7 +70,7 @@ def _about(allow: Allow, needed: bool) -> Finding | None:
     return None if needed else _finding("allow-not-needed", allow)
 
 
-def _finding(name: str, allow: Allow) -> Finding:
+def _finding(name: str, allow: "Allow") -> Finding:
     rule = allow.rule.text
     near = rulebook.nearest(rule)
     words = {"rule": rule, "do": f"write `{near}`" if near else "take it out"}

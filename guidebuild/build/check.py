@@ -1,19 +1,33 @@
 """The whole check: read, prove, all rules, allows, settings; one result whatever the number of processes."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from pathlib import Path
 
-from guidebuild.build.batch import Batch, run
+from guidebuild.build.batch import Batch
+from guidebuild.build.cache.cache import Cache, opened
+from guidebuild.build.cache.digests import WORLD
 from guidebuild.build.fault import told_once
 from guidebuild.build.over_all import over
 from guidebuild.build.place import Asked
 from guidebuild.build.result import CheckResult
 from guidebuild.build.settle import settle
-from guidebuild.build.share import run_all
 from guidebuild.read.files import folder, guide_paths
 from guidebuild.read.report import Report
+from guidebuild.source.finding import Finding
 
 Progress = Callable[[int, int], None]  # guides done, of how many
+
+
+@dataclass(frozen=True, slots=True)
+class _Task:
+    """What is to be done. `whole`: all guides and what no guide draws on. `mine`: guides were asked for."""
+
+    asked: Asked
+    every: tuple[str, ...]
+    paths: tuple[str, ...]
+    whole: bool
+    mine: bool
 
 
 def check(
@@ -21,34 +35,90 @@ def check(
     within: str = "",
     *,
     jobs: int | None = None,
-    keep: bool = False,
+    cache: bool = True,
     progress: Progress = lambda done, total: None,
 ) -> CheckResult:
     """Check a content folder, or what lies `within` it (a content path).
 
-    `keep` leaves content and proofs in the result, for outputs; that works in one process.
+    With `cache`, what an earlier check found of the same content is not worked out again.
     """
-    asked = Asked(root, within)
-    every = sorted(guide_paths(folder(root, Report())))
-    mine = [path for path in every if asked.covers(path)]
-    whole = (
-        not within or not mine
-    )  # of a record or a kit all guides are checked, and its own findings told
-    paths = every if whole else mine
-    if keep:
-        batch = run(root, paths, lambda _: None, rest=whole, keep=True)
-    else:
-        batch = run_all(root, paths, whole, jobs, progress)
-    return _result(batch, asked, whole, bool(mine))
+    files = folder(root, Report())
+    task = _task(Asked(root, within), sorted(guide_paths(files)))
+    if not cache:
+        return _result(_fresh(task, task.paths, task.whole, jobs, progress), task)
+    known = opened(root, files.files)
+    if not within and (result := known.whole(task.every)):
+        return result
+    result = _result(_with_cache(known, task, jobs, progress), task)
+    if not within:
+        known.keep_whole(task.every, result)
+    known.save(task.every)
+    return result
 
 
-def _result(batch: Batch, asked: Asked, whole: bool, guides: bool) -> CheckResult:
+def check_and_keep(root: Path, progress: Progress = lambda done, total: None) -> CheckResult:
+    """Check a whole content folder and leave content and proofs in the result, for outputs."""
+    from guidebuild.build.run import run
+
+    task = _task(Asked(root, ""), sorted(guide_paths(folder(root, Report()))))
+    done = iter(range(1, len(task.paths) + 1))
+    batch = run(
+        root, task.paths, lambda _: progress(next(done), len(task.paths)), rest=True, keep=True
+    )
+    return _result(batch, task)
+
+
+def _task(asked: Asked, every: Sequence[str]) -> _Task:
+    """Of a record or a kit all guides are checked, and its own findings told."""
+    mine = tuple(path for path in every if asked.covers(path))
+    whole = not asked.within or not mine
+    return _Task(asked, tuple(every), tuple(every) if whole else mine, whole, bool(mine))
+
+
+def _fresh(
+    task: _Task, paths: Sequence[str], rest: bool, jobs: int | None, progress: Progress
+) -> Batch:
+    """Worked out anew; what reads and proves is loaded only here, as loading takes longer than a cached check."""
+    from guidebuild.build.share import run_all
+
+    return run_all(task.asked.root, paths, rest, jobs, progress)
+
+
+def _with_cache(known: Cache, task: _Task, jobs: int | None, progress: Progress) -> Batch:
+    """Only what is not known is worked out, and kept for the next time."""
+    outcomes = known.outcomes(task.paths)
+    beside = known.beside()
+    missing = [path for path in task.paths if path not in outcomes]
+    batch = Batch()
+    if missing or beside is None:
+        rest = task.whole and beside is None
+        batch = _fresh(task, missing, rest, jobs, progress)
+        around = (batch.settings, batch.other, batch.gathered)
+        known.keep(batch.outcomes, around if rest and not batch.faults else None)
+    if beside is not None:
+        settings, other, gathered = beside
+        batch.settings = settings
+        batch.other += other if task.whole else [one for one in other if _is_for_all(one)]
+        batch.gathered += gathered
+    batch.outcomes += outcomes.values()
+    return batch
+
+
+def _is_for_all(found: Finding) -> bool:
+    """Whether a finding stands in what holds for all guides; a part of the content has these, too."""
+    return found.span.source.path in WORLD
+
+
+def _result(batch: Batch, task: _Task) -> CheckResult:
     outcomes = batch.outcomes
-    over_all, faults = over(outcomes, batch.gathered) if whole else ([], [])
+    over_all, faults = over(outcomes, batch.gathered) if task.whole else ([], [])
+    told = {file for outcome in outcomes for file in outcome.files}
+    other = [found for found in batch.other if found.span.source.path not in told]
     beside = [found for outcome in outcomes for found in outcome.beside]
-    slips = settle(outcomes, [*batch.other, *beside, *over_all], batch.settings, whole=whole)
-    if not guides:
-        slips = tuple(slip for slip in slips if asked.covers(slip.finding.span.source.path))
+    found = [*other, *beside, *over_all]
+    slips = settle(outcomes, found, batch.settings, whole=task.whole)
+    if not task.mine:
+        slips = tuple(slip for slip in slips if task.asked.covers(slip.finding.span.source.path))
     proved = [outcome for outcome in outcomes if outcome.configurations]
     return CheckResult(
         slips=slips,

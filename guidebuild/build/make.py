@@ -2,10 +2,11 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
 
 from guidebuild.build import outputs
-from guidebuild.build.check import check
+from guidebuild.build.check import check_and_keep
 from guidebuild.build.fault import fault
 from guidebuild.build.result import CheckResult
 from guidebuild.build.swap import put
@@ -37,19 +38,26 @@ def make(root: Path, out: Path, progress: Progress = lambda done, total: None) -
     Trouble where `out` and the content lie in each other, or `out` can't be written.
     """
     _apart(root, out)
-    result = check(root, keep=True, progress=progress)
+    result = check_and_keep(root, progress)
     content = result.content
     if result.faults or content is None:
         return Made(result)
     try:
         made = [
-            (name, maker(content, result.proofs, content.settings))
+            (name, maker(content, result.proofs, content.settings, partial(_load, root)))
             for name, maker in outputs.makers()
         ]
         files = outputs.merged(made)
     except Exception as error:
         return Made(result, faults=(fault(error),))
     return Made(result, len(files), put(files, out))
+
+
+def _load(root: Path, path: str) -> bytes | None:
+    """A file of the content folder for an output: outputs touch no disk themselves."""
+    file = (root / path).resolve()
+    inside = root.resolve() in file.parents
+    return file.read_bytes() if inside and file.is_file() else None
 
 
 def _apart(root: Path, out: Path) -> None:

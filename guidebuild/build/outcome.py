@@ -17,7 +17,7 @@ class Outcome:
 
     `slips` are before allows and settings had their say; `loudness` in them is not yet meant. `beside`: what the
     reader found in the records and kits that the guide draws on. `gathered`: what rules about all guides
-    together want to know of this one. `files`: all that went into it.
+    together want to know of this one. `files`: all that went into it. `read`: the reader made a guide of it.
     """
 
     path: str
@@ -30,3 +30,4 @@ class Outcome:
     beside: tuple[Finding, ...] = ()
     gathered: tuple[tuple[str, Any], ...] = ()
     files: tuple[str, ...] = ()
+    read: bool = True

@@ -8,7 +8,7 @@ from pathlib import PurePosixPath
 from typing import Any
 
 ROOM = "guidebuild.outputs"
-Maker = Callable[[Any, Any, Any], Mapping[str, bytes]]
+Maker = Callable[[Any, Any, Any, Any], Mapping[str, bytes]]  # content, proofs, settings, load
 
 
 def makers() -> Iterator[tuple[str, Maker]]:

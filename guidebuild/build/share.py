@@ -9,7 +9,8 @@ from multiprocessing import get_all_start_methods, get_context
 from multiprocessing.pool import Pool
 from pathlib import Path
 
-from guidebuild.build.batch import Batch, run
+from guidebuild.build.batch import Batch
+from guidebuild.build.run import run
 
 ENOUGH = 12  # guides; with fewer a second process costs more than it gains
 PIECES = 4  # a process, so that one slow guide does not leave the others idle

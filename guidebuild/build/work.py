@@ -54,11 +54,12 @@ def work(
     for file in each.files:
         for found in read.get(file, ()):
             bench.keep(found, steps)
+    # Rules see this guide and what holds for all, never another guide: so each can be worked on alone.
+    alone = replace(content, guides=(each,), devices={}, kits={}, files=frozenset())
     proof = _prove(bench, each.device) if each.whole else None
     if proof is not None:
         for rule in rules:
-            _run(rule, proof, content, bench, steps)
-    alone = replace(content, guides=(each,), devices={}, kits={}, files=frozenset())
+            _run(rule, proof, alone, bench, steps)
     gathered = tuple(_gathered(rules, alone, bench))
     return _outcome(each, bench, gathered, proof), proof
 
@@ -66,7 +67,7 @@ def work(
 def unread(path: str, read: Mapping[str, Sequence[Finding]]) -> Outcome:
     """The outcome of a guide of which the reader could make nothing but findings."""
     slips = tuple(Slip(found, Loudness.ERROR, (path,)) for found in read.get(path, ()))
-    return Outcome(path, "", (path, 0, 0), (), slips=slips, files=(path,))
+    return Outcome(path, "", (path, 0, 0), (), slips=slips, files=(path,), read=False)
 
 
 def _prove(bench: _Bench, device: Device) -> Proof | None:

@@ -1,5 +1,6 @@
 """The command line's outside: help, names, wrong use, and how light it starts."""
 
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -23,7 +24,7 @@ def test_help_names_every_command_with_a_line_of_its_own() -> None:
     shown = run("--help").stdout
     files = (ROOT / "guidebuild" / "cli" / "commands").glob("[a-z]*.py")
     for command in (path.stem.replace("_", "-") for path in files):
-        assert f"    {command} " in shown
+        assert re.search(rf"^    {command}\b", shown, re.MULTILINE)
 
 
 def test_the_version_is_the_package_s() -> None:

@@ -4,10 +4,14 @@ import os
 import shutil
 import subprocess
 import sys
+import tempfile
 from dataclasses import dataclass
 from pathlib import Path
 
 PROJECTS = Path(__file__).parent / "projects"
+CACHE = tempfile.TemporaryDirectory(
+    prefix="guidebuild-tests-"
+)  # not the caches of whoever runs the tests
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,12 +23,23 @@ class Said:
     err: str
 
 
+def environment(**more: str) -> dict[str, str]:
+    """What a command of the tests runs in."""
+    ours = {"PYTHONPATH": str(PROJECTS.parents[2]), "COLUMNS": "80", "GUIDEBUILD_CACHE": CACHE.name}
+    return {**os.environ, **ours, **more}
+
+
 def guidebuild(*words: str, cwd: Path, **env: str) -> Said:
     """Run the command in a folder; a traceback is never an answer."""
     command = [sys.executable, "-m", "guidebuild", *words]
-    environment = {**os.environ, "PYTHONPATH": str(PROJECTS.parents[2]), "COLUMNS": "80", **env}
     done = subprocess.run(
-        command, cwd=cwd, env=environment, capture_output=True, text=True, timeout=120, check=False
+        command,
+        cwd=cwd,
+        env=environment(**env),
+        capture_output=True,
+        text=True,
+        timeout=120,
+        check=False,
     )
     assert "Traceback" not in done.stderr + done.stdout
     return Said(done.returncode, done.stdout, done.stderr)

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.whole.project import PROJECTS, copy
+from tests.whole.project import copy, environment
 
 RULE = '''"""A rule that falls over."""
 
@@ -48,7 +48,7 @@ def start(project: Path, does: str, *words: str) -> subprocess.Popen[str]:
     return subprocess.Popen(
         [sys.executable, "-c", code],
         cwd=project,
-        env={**os.environ, "PYTHONPATH": str(PROJECTS.parents[2])},
+        env=environment(),
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
         text=True,
@@ -74,9 +74,10 @@ def test_a_rule_that_falls_over_is_named_and_all_others_are_run(lamp: Path, coun
     done = start(lamp, "raise KeyError('shade')", "check", "--jobs=2")
     out, err = done.communicate(timeout=120)
     assert done.returncode == 3
-    assert " ".join(out.split()).count("The rule falls-over fell over at guides/brill-7/") == 1
-    assert "KeyError: 'shade'" in out
-    assert "This is our mistake, not yours." in " ".join(out.split())
+    said = " ".join(out.split())
+    assert said.count("The rule falls-over fell over at guides/brill-7/") == 1
+    assert "KeyError: 'shade'" in said
+    assert "This is our mistake, not yours." in said
     assert "fastener-not-returned" in out
     assert "Traceback" not in out + err
 

@@ -25,6 +25,9 @@ def arguments(parser: ArgumentParser) -> None:
         help="tell only what is new against an earlier JSON report, whatever moved to another line",
     )
     parser.add_argument(
+        "--no-cache", action="store_true", help="work out everything anew, and remember nothing"
+    )
+    parser.add_argument(
         "--fix",
         action="store_true",
         help="first mend what has one safe answer (spelling, quotes, order)",
@@ -54,7 +57,8 @@ def _checked(args: Namespace, content: "Asked") -> "CheckResult":
 
     bar = Bar("Checking")
     try:
-        return check(content.root, content.within, jobs=args.jobs, progress=bar)
+        cache = not args.no_cache
+        return check(content.root, content.within, jobs=args.jobs, cache=cache, progress=bar)
     finally:
         bar.close()
 
@@ -66,7 +70,7 @@ def _fixed(args: Namespace, content: "Asked") -> "CheckResult":
     from guidebuild.cli.difference import difference
     from guidebuild.reports.parts.words import count
 
-    fixed = fix(content.root, lambda root: check(root, content.within, jobs=args.jobs))
+    fixed = fix(content.root, lambda root: check(root, content.within, jobs=args.jobs, cache=False))
     shown = difference(fixed, asking.prefix(content.root))
     if args.dry_run:
         reporting.print_out(shown)

@@ -1,0 +1,127 @@
+"""Files that translators sent back: read, checked, and taken whole or not at all."""
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from importlib import import_module
+from pathlib import Path
+from pkgutil import iter_modules
+
+from guidebuild.build.catalogues import finding as fault_finding
+from guidebuild.build.catalogues import sources
+from guidebuild.build.take_out import now, write_catalogue
+from guidebuild.guide.content import Content
+from guidebuild.source.finding import Category, Finding
+from guidebuild.source.nearest import nearest
+from guidebuild.source.span import Span
+from guidebuild.source.text import Source
+from guidebuild.translate.catalogue.bring import Brought, brought, by_id
+from guidebuild.translate.checks.pair import Pair
+from guidebuild.translate.fault import Fault
+from guidebuild.translate.po.entry import Catalogue, Entry
+from guidebuild.translate.po.reader import read_po
+from guidebuild.translate.segments.segment import Segment
+from guidebuild.translate.xliff.entries import read_entries
+
+CHECKS = "guidebuild.translate.checks"
+# A slip of these means another meaning, or a page that can't be built: the file is refused.
+GRAVE = frozenset({"placeholder-lost", "number-changed", "signal-word-translated-by-hand"})
+LARGEST = 64 * 2**20  # bytes
+
+
+@dataclass(frozen=True, slots=True)
+class Returned:
+    """One file: what it was for, what became of it; `refused` is set where nothing of it was taken."""
+
+    name: str
+    file: str
+    language: str
+    brought: Brought | None
+    findings: tuple[Finding, ...]
+
+    @property
+    def refused(self) -> bool:
+        """Whether nothing was taken."""
+        return self.brought is None
+
+
+def bring_back(root: Path, content: Content, path: Path) -> Returned:
+    """Read one file, check each sentence, and put all of it into the catalogue, or nothing."""
+    data = path.read_bytes()[: LARGEST + 1]
+    source = Source(path.as_posix(), data.decode("utf-8", "replace"))
+    catalogue, faults = _read(source.text)
+    if faults:
+        return Returned(path.name, "", "", None, tuple(fault_finding(one, source) for one in faults))
+    file, language = _meant(content, path, catalogue, source.text)
+    if not file:
+        return Returned(path.name, "", language, None, (_nowhere(source, path),))
+    current, _ = now(root, content, language)
+    texts = by_id(current[file], sources(content)[file])
+    slips = tuple(_slips(catalogue, texts, source, content.settings.languages[0], language))
+    if any(slip.rule in GRAVE for slip in slips):
+        return Returned(path.name, file, language, None, slips)
+    result = brought(current[file], catalogue, texts, content.settings.languages[0])
+    write_catalogue(root, file, language, result.catalogue)
+    return Returned(path.name, file, language, result, slips)
+
+
+def _read(text: str) -> tuple[Catalogue, list[Fault]]:
+    return read_entries(text) if text.lstrip("\ufeff \r\n\t").startswith("<") else read_po(text)
+
+
+def _meant(content: Content, path: Path, catalogue: Catalogue, text: str) -> tuple[str, str]:
+    """The content file and the language, from the header; else from where the file lies."""
+    header = catalogue.header
+    file = header.get("X-Source-File", "")
+    language = header.get("Language", "").replace("_", "-")
+    if not file:
+        original = re.search(r'\boriginal="([^"]+)"', text)
+        target = re.search(r'\b(?:trgLang|target-language)="([^"]+)"', text)
+        file = original[1] if original else ""
+        language = target[1] if target else language
+    known = sources(content)
+    if file not in known:
+        ways = {str(Path(one).with_suffix("")): one for one in known}
+        file = next((one for way, one in ways.items() if path.with_suffix("").as_posix().endswith(way)), "")
+    return file if language else "", language
+
+
+def _nowhere(source: Source, path: Path) -> Finding:
+    guess = nearest(path.stem, [Path(one).stem for one in ("guide", "device")]) or ""
+    hint = f" (like {guess})" if guess else ""
+    message = f"this file does not say which content file and language it is for{hint}"
+    help_ = "keep the header lines `Language` and `X-Source-File`, or the attribute `original`"
+    return Finding("file-not-ours", Category.TRANSLATION, Span(source, 0, 0), message, help_)
+
+
+def _slips(
+    catalogue: Catalogue, texts: Mapping[str, Segment], source: Source, own: str, language: str
+) -> Iterator[Finding]:
+    modules = [
+        (name.name.replace("_", "-"), import_module(f"{CHECKS}.{name.name}"))
+        for name in iter_modules(import_module(CHECKS).__path__)
+        if name.name not in ("pair", "text_missing", "translation_outdated")
+    ]
+    for entry in catalogue.entries:
+        segment = texts.get(entry.context or "")
+        if segment is None or entry.obsolete or not entry.translations[0]:
+            continue
+        if entry.source != segment.text:
+            continue  # made for an older source: kept as outdated, so its numbers are the older ones
+        pair = Pair(segment, entry, own, language)
+        for rule, module in modules:
+            for slip in module.check(pair):
+                place = _place(source, entry, slip.start, slip.end)
+                message, help_ = module.MESSAGE.format(**slip.words), module.HELP.format(**slip.words)
+                yield Finding(rule, module.RULE.category, place, message, help_)
+
+
+def _place(source: Source, entry: Entry, start: int, end: int) -> Span:
+    """The slip in the file: in the entry's own translation, else the entry's first line."""
+    first = source.line_starts[max(entry.line, 1) - 1]
+    text = entry.translations[0]
+    at = source.text.find(text, first)
+    if at < 0:
+        last = source.text.find("\n", first)
+        return Span(source, first, last if last > 0 else len(source.text))
+    return Span(source, at + start, at + end)

@@ -1,0 +1,82 @@
+"""Some of a content folder's guides read, proved and put before all rules: what one process does."""
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
+from pathlib import Path
+
+from guidebuild.build import rulebook
+from guidebuild.build.batch import Batch
+from guidebuild.build.fault import fault
+from guidebuild.build.pictures import with_pictures
+from guidebuild.build.rulebook import Entry
+from guidebuild.build.work import unread, work
+from guidebuild.guide.content import Content, GuideRead
+from guidebuild.read.content import read_content
+from guidebuild.source.finding import Finding
+
+Progress = Callable[[int], None]  # so many guides more are done
+
+
+def run(
+    root: Path, paths: Sequence[str], progress: Progress, *, rest: bool = False, keep: bool = False
+) -> Batch:
+    """Read these guides and work on each; `rest`: read also what no guide draws on.
+
+    Where the reader falls over, it is tried again guide by guide, so that one file hides no other.
+    """
+    try:
+        content, read = read_content(root, paths, rest)
+        content = with_pictures(root, content)
+    except Exception as error:
+        return _one_by_one(root, paths, progress, error, rest)
+    batch = Batch(content.settings, content=content if keep else None)
+    found = _by_file(read)
+    rules = tuple(rulebook.entries())
+    for path, each in _guides(paths, content):
+        outcome, proof = work(each, content, rules, found) if each else (unread(path, found), None)
+        batch.outcomes.append(outcome)
+        if keep and proof is not None:
+            batch.proofs.append(proof)
+        progress(1)
+    told = {file for outcome in batch.outcomes for file in outcome.files}
+    batch.other += [one for one in read if one.span.source.path not in told]
+    if rest:
+        _rest(content, rules, batch)
+    return batch
+
+
+def _one_by_one(
+    root: Path, paths: Sequence[str], progress: Progress, error: Exception, rest: bool
+) -> Batch:
+    """Each guide alone, then what no guide draws on, where that is not what fell over already."""
+    if len(paths) + rest <= 1:
+        return Batch(faults=[fault(error, path="".join(paths))])
+    batch = Batch()
+    for path in paths:
+        batch.add(run(root, [path], progress))
+    if rest:
+        batch.add(run(root, [], progress, rest=True))
+    return batch
+
+
+def _guides(paths: Sequence[str], content: Content) -> Iterator[tuple[str, GuideRead | None]]:
+    """Each path with its guide, None where the reader could make none of it."""
+    guides = {each.guide.path: each for each in content.guides}
+    return ((path, guides.get(path)) for path in paths)
+
+
+def _by_file(read: Sequence[Finding]) -> dict[str, list[Finding]]:
+    found: dict[str, list[Finding]] = {}
+    for one in read:
+        found.setdefault(one.span.source.path, []).append(one)
+    return found
+
+
+def _rest(content: Content, rules: Sequence[Entry], batch: Batch) -> None:
+    """What all that is no guide says to the rules about all guides together."""
+    for rule in rules:
+        try:
+            if rule.gather:
+                batch.gathered.append((rule.name, rule.gather(replace(content, guides=()))))
+        except Exception as error:
+            batch.faults.append(fault(error, rule.name))
