@@ -87,7 +87,15 @@ def environment(theme: str, language: str) -> Environment:
 
 def _scripted(say: Sayer) -> Iterable[str]:
     """The messages that the script may have to say."""
-    for prefix in ("check.inside", "check.outside", "wait.", "record.", "left.", "bench.", "start.found"):
+    for prefix in (
+        "check.inside",
+        "check.outside",
+        "wait.",
+        "record.",
+        "left.",
+        "bench.",
+        "start.found",
+    ):
         yield from say.keys(prefix)
 
 
@@ -116,7 +124,8 @@ def _remedy_links(say: Sayer, guide: GuideView) -> Text:
 
 def _code(code: str) -> Markup:
     """A step's address, which may break after a stroke."""
-    return Markup("/<wbr>").join(code.split("/"))
+    parts = (Markup('<span class="nw">{}</span>').format(part) for part in code.split("/"))
+    return Markup("/<wbr>").join(parts)
 
 
 def _status(say: Sayer, word: str) -> str:

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 
 from guidebuild.guide.content import Content
+from guidebuild.guide.settings import Settings
 from guidebuild.outputs.html.assets import assets
 from guidebuild.outputs.html.page.guide import GuideView, guide_view
 from guidebuild.outputs.html.page.reading import reading
@@ -15,12 +16,14 @@ from guidebuild.proof.proof import Proof
 Files = Iterator[tuple[str, bytes]]
 
 
-def make_site(content: Content, proofs: Sequence[Proof], load: Load) -> Mapping[str, bytes]:
+def make_site(
+    content: Content, proofs: Sequence[Proof], settings: Settings, load: Load
+) -> Mapping[str, bytes]:
     """Site path -> bytes. `load` gives a file of the content folder (a drawing) by its path there, or None.
 
     Pure but for the theme's own files, which ship with guidebuild.
     """
-    language, theme = content.settings.languages[0], content.settings.theme
+    language, theme = settings.languages[0], settings.theme
     files: dict[str, bytes] = dict(assets(theme))
     entries = []
     drawings: dict[str, dict[str, object]] = {}
@@ -28,10 +31,10 @@ def make_site(content: Content, proofs: Sequence[Proof], load: Load) -> Mapping[
         device = proof.device
         drawn = views(device, load)
         drawings.setdefault(device.id, dict(drawn))
-        view = guide_view(reading(proof, language, content.tools, content.settings), drawn)
+        view = guide_view(reading(proof, language, content.tools, settings), drawn)
         files |= dict(_guide(theme, language, proof.guide.path, view))
         entries.append(GuideEntry(guide_page(proof.guide.path, language), device.id, view))
-    start = start_view(content.settings, entries)
+    start = start_view(settings, entries)
     files[START] = page(theme, language, "start.html", start=start, root="")
     return files
 

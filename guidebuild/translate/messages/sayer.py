@@ -74,7 +74,7 @@ class Sayer:
     def time(self, seconds: Decimal) -> Text:
         """`5 min`, `90 s`, `1 h 20 min`: the fewest units that lose nothing."""
         whole = int(seconds)
-        if seconds != whole or whole < 120 and whole % 60:
+        if seconds != whole or (whole < 120 and whole % 60):
             return self.quantity(seconds.normalize() if seconds != whole else Decimal(whole), "s")
         hours, minutes, rest = whole // 3600, whole // 60 % 60, whole % 60
         parts = ((hours, "h"), (minutes, "min"), (rest, "s"))

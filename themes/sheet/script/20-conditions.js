@@ -36,6 +36,16 @@ function choose() {
       el.dataset.when.split(/[|&]/).forEach((each) => open.add(each.split("=")[0]));
     }
   });
+  // what is known for sure takes the place of "1/3"
+  all("[data-sure]").forEach((el) => {
+    el.hidden = holds(el.dataset.sure, chosen) !== YES;
+  });
+  all("[data-either]").forEach((el) => {
+    let next = el.nextElementSibling;
+    let known = false;
+    for (; next && "sure" in next.dataset; next = next.nextElementSibling) known = known || !next.hidden;
+    el.hidden = known;
+  });
   // a question that no longer changes anything for this reader steps back
   all(".ask").forEach((field) => {
     field.classList.toggle("idle", !(field.dataset.option in chosen) && !open.has(field.dataset.option));

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from decimal import Decimal
 from itertools import combinations
 
 from guidebuild.draw.alike import Lookalike, alike_svg
@@ -40,11 +41,9 @@ def _strip(reading: Reading, mixed: list[Numbered]) -> Likes:
     say = reading.say
     numbers = [text(one.number, Mark.REFERENCE) for one in mixed]
     sizes = say.listed([size_words(say, one.screw) for one in mixed])
-    differences = [
-        abs((two.screw.length or 0) - (one.screw.length or 0))
-        for one, two in combinations(mixed, 2)
-    ]
-    smallest = min((d for d in differences if d), default=None)
+    lengths = [one.screw.length or Decimal(0) for one in mixed]
+    differences = (abs(two - one) for one, two in combinations(lengths, 2))
+    smallest = min(filter(None, differences), default=None)
     caption = say("alike.caption", sizes=sizes)
     if smallest is not None:
         difference = say.quantity(smallest.normalize(), "mm")

@@ -20,6 +20,4 @@ def cover(configurations: Configurations, where: int, among: int) -> tuple[Box, 
     axes, wide_on, wide_off = deciding(full, configurations.spread(on), configurations.spread(off))
     small = Digits.of(tuple(full.radix[axis] for axis in axes))
     boxes = covered(small, fold(full, axes, wide_on), fold(full, axes, wide_off))
-    return tuple(
-        {axes[at]: frozenset(box.classes[at]) for at in box.asked(small)} for box in boxes
-    )
+    return tuple({axes[at]: frozenset(box.classes[at]) for at in box.asked(small)} for box in boxes)

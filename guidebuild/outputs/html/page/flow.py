@@ -70,9 +70,9 @@ class Flow:
                 for line in lines_of(self.reading, item, self._walked(item), among):
                     yield line.when, self._tick(line)
             case Use():
-                line = use_line(self.reading, item, among)
-                if line is not None:
-                    yield line.when, self._tick(line)
+                use = use_line(self.reading, item, among)
+                if use is not None:
+                    yield use.when, self._tick(use)
             case Paragraph() | Bullets() | Quote():
                 yield None, Saying(block(item))
             case Wait():

@@ -15,8 +15,6 @@ def portrait(reading: Reading, drawn: Mapping[str, Drawn]) -> str:
     view = next(iter(drawn.values()), None)
     if view is None:
         return ""
-    shapes = "".join(
-        path(shape.css, shape.data) for layer in view.layers for shape in layer.shapes
-    )
+    shapes = "".join(path(shape.css, shape.data) for layer in view.layers for shape in layer.shapes)
     title = plain(reading.say("picture.title", view=reading.device.name.text))
     return drawing("view portrait", view.box.grown(_AIR), element("g", shapes), title=title)

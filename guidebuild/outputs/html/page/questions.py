@@ -11,6 +11,7 @@ from guidebuild.outputs.html.page.reading import Reading
 class Question:
     """`answers`: (value, label). `seen_in`: the step before which it can't be answered."""
 
+    number: int
     option: str
     ask: str
     answers: tuple[tuple[str, str], ...]
@@ -31,4 +32,4 @@ def _question(reading: Reading, option: Option) -> Question:
     ask = reading.say.plain(f"ask.{option.origin.value}", ask=option.ask.text)
     answers = tuple((value.id, value.label.text) for value in option.values)
     seen = option.seen_in.text if option.seen_in is not None else None
-    return Question(option.id, ask, answers, seen)
+    return Question(reading.conditions.number(option.id), option.id, ask, answers, seen)

@@ -142,7 +142,7 @@ class _Moment:
                 continue
             name = self.reading.named(part.key)
             yield from self.item(name, self.surely(part.key, State.OUT))
-            lifted = joined([name, say("tally.lifted")], " ")
+            lifted = joined([name, text(say.plain("tally.lifted"), Mark.SOFT)], " ")
             yield from self.item(lifted, self.surely(part.key, State.HALF))
 
     def renew(self) -> Iterator[Item]:

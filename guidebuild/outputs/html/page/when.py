@@ -12,10 +12,11 @@ from guidebuild.translate.messages.text import Mark, Text, joined, plain, text
 
 @dataclass(frozen=True, slots=True)
 class When:
-    """`data`: `revision=a,c&supplied=bare|...`, any of these; `words` follow on "Only if"."""
+    """`data`: `revision=a,c&supplied=bare|...`, any of these; `words` follow on "Only if", `short` on "if"."""
 
     data: str
     words: Text
+    short: Text
 
     @property
     def plain(self) -> str:
@@ -30,6 +31,9 @@ class Conditions:
         self._say = say
         self._configurations = configurations
         self._options: Mapping[str, Option] = {option.id: option for option in options}
+        asked = {axis.option for axis in configurations.axes if len(axis.classes) > 1}
+        numbered = enumerate((option.id for option in options if option.id in asked), start=1)
+        self._numbers = {id: number for number, id in numbered}
         self._known: dict[tuple[int, int], When | None] = {}
 
     def when(self, where: int, among: int) -> When | None:
@@ -42,7 +46,8 @@ class Conditions:
             boxes = cover(self._configurations, where, among)
             data = "|".join("&".join(self._data(*one) for one in box.items()) for box in boxes)
             words = self._say.listed([self._words(box) for box in boxes], "or")
-            self._known[key] = When(data, words)
+            short = self._say.listed([self._short(box) for box in boxes], "or")
+            self._known[key] = When(data, words, short)
         return self._known[key]
 
     def options_told(self) -> frozenset[str]:
@@ -67,6 +72,22 @@ class Conditions:
 
     def _words(self, box: Box) -> Text:
         return self._say.listed([self._answer(axis, some) for axis, some in box.items()])
+
+    def _short(self, box: Box) -> Text:
+        """`Q1 = A`, for where there is little room."""
+        return self._say.listed([self._comparison(axis, some) for axis, some in box.items()])
+
+    def _comparison(self, axis: int, classes: frozenset[int]) -> Text:
+        option, values = self._values(axis, classes)
+        labels = {value.id: value.label.text for value in option.values} if option else {}
+        answers = [text(labels.get(value, value)) for value in values]
+        answer = self._say.listed(answers, "or")
+        number = self._numbers.get(self._configurations.axes[axis].option, 0)
+        return self._say("condition.comparison", number=number, answer=answer)
+
+    def number(self, option: str) -> int:
+        """The number of a question, as short conditions name it."""
+        return self._numbers.get(option, 0)
 
     def _answer(self, axis: int, classes: frozenset[int]) -> Text:
         """`A (Which letter stands after P2?)`."""
