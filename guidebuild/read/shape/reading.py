@@ -46,7 +46,7 @@ class Reading:
             last = node.value[-1]
             if type(node) is MappingNode:
                 key, node = last
-                if type(node) is ScalarNode and not node.value and node.style is None:
+                if type(node) is ScalarNode and not node.value and not node.style:
                     node = key
             else:
                 node = last

@@ -106,7 +106,7 @@ def condition(node: Any, reading: Reading) -> Condition | Lost | None:
 
 def _offset(node: Any, span: Span) -> int | None:
     """Where the value's first character stands in the file; None where it is folded or escaped."""
-    start = span.start + (0 if node.style is None else 1)
+    start = span.start + (1 if node.style else 0)
     here = span.source.text[start : start + len(node.value)]
     return start if here == node.value else None
 

@@ -53,7 +53,7 @@ def refuse(node: Any, reading: Reading, schema: Schema) -> Lost:
     edits: tuple[Edit, ...] = ()
     do = "see `guidebuild explain wrong-type`, or the schema, for what may stand here"
     wanted = says(schema, "")
-    tight = _TIGHT.match(node.value) if type(node) is ScalarNode and node.style is None else None
+    tight = _TIGHT.match(node.value) if type(node) is ScalarNode and not node.style else None
     if tight and "map" in wanted:
         at = span.start + tight.end()
         edits, do = (Edit(Span(span.source, at, at), " "),), "put a space after the colon"
