@@ -12,7 +12,6 @@ from guidebuild.build.catalogues import sources
 from guidebuild.build.take_out import now, write_catalogue
 from guidebuild.guide.content import Content
 from guidebuild.source.finding import Category, Finding
-from guidebuild.source.nearest import nearest
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
 from guidebuild.translate.catalogue.bring import Brought, brought, by_id
@@ -51,7 +50,9 @@ def bring_back(root: Path, content: Content, path: Path) -> Returned:
     source = Source(path.as_posix(), data.decode("utf-8", "replace"))
     catalogue, faults = _read(source.text)
     if faults:
-        return Returned(path.name, "", "", None, tuple(fault_finding(one, source) for one in faults))
+        return Returned(
+            path.name, "", "", None, tuple(fault_finding(one, source) for one in faults)
+        )
     file, language = _meant(content, path, catalogue, source.text)
     if not file:
         return Returned(path.name, "", language, None, (_nowhere(source, path),))
@@ -82,14 +83,14 @@ def _meant(content: Content, path: Path, catalogue: Catalogue, text: str) -> tup
     known = sources(content)
     if file not in known:
         ways = {str(Path(one).with_suffix("")): one for one in known}
-        file = next((one for way, one in ways.items() if path.with_suffix("").as_posix().endswith(way)), "")
+        file = next(
+            (one for way, one in ways.items() if path.with_suffix("").as_posix().endswith(way)), ""
+        )
     return file if language else "", language
 
 
 def _nowhere(source: Source, path: Path) -> Finding:
-    guess = nearest(path.stem, [Path(one).stem for one in ("guide", "device")]) or ""
-    hint = f" (like {guess})" if guess else ""
-    message = f"this file does not say which content file and language it is for{hint}"
+    message = f"{path.name} does not say which content file and language it is for"
     help_ = "keep the header lines `Language` and `X-Source-File`, or the attribute `original`"
     return Finding("file-not-ours", Category.TRANSLATION, Span(source, 0, 0), message, help_)
 
@@ -112,7 +113,10 @@ def _slips(
         for rule, module in modules:
             for slip in module.check(pair):
                 place = _place(source, entry, slip.start, slip.end)
-                message, help_ = module.MESSAGE.format(**slip.words), module.HELP.format(**slip.words)
+                message, help_ = (
+                    module.MESSAGE.format(**slip.words),
+                    module.HELP.format(**slip.words),
+                )
                 yield Finding(rule, module.RULE.category, place, message, help_)
 
 

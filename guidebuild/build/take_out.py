@@ -12,7 +12,6 @@ from guidebuild.guide.language.words import count_words
 from guidebuild.source.finding import Finding
 from guidebuild.translate.catalogue.bring import Status, status
 from guidebuild.translate.catalogue.merge import merged
-from guidebuild.translate.cldr.plural import categories
 from guidebuild.translate.po.entry import Catalogue
 from guidebuild.translate.po.writer import write_po
 from guidebuild.translate.segments.segment import Segment
@@ -30,13 +29,17 @@ class Taken:
     findings: tuple[Finding, ...]
 
 
-def now(root: Path, content: Content, language: str) -> tuple[dict[str, Catalogue], tuple[Finding, ...]]:
+def now(
+    root: Path, content: Content, language: str
+) -> tuple[dict[str, Catalogue], tuple[Finding, ...]]:
     """Content file -> its catalogue as of now, in memory."""
     texts = sources(content)
     read = read_catalogues(root, language, texts)
     own = content.settings.languages[0]
     return {
-        file: merged(some, catalogue_of(read.catalogues, file), own, _header(content, file, some, language))
+        file: merged(
+            some, catalogue_of(read.catalogues, file), own, _header(content, file, some, language)
+        )
         for file, some in texts.items()
     }, read.findings
 
@@ -93,14 +96,12 @@ def write_catalogue(root: Path, file: str, language: str, catalogue: Catalogue) 
 
 def _header(content: Content, file: str, some: Sequence[Segment], language: str) -> dict[str, str]:
     number = next((f"{one} " for one in _numbers(content, file)), "")
-    forms = len(categories(language))
     return {
         "Project-Id-Version": f"{number}{file}",
         "Language": language.replace("-", "_"),
         "MIME-Version": "1.0",
         "Content-Type": "text/plain; charset=UTF-8",
         "Content-Transfer-Encoding": "8bit",
-        "X-Plural-Categories": str(forms),
         "X-Source-File": file,
     }
 

@@ -1,6 +1,6 @@
 """A guide in another language: what is translated, what is out of date, and what there is only in the source."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import Enum
 
@@ -49,13 +49,7 @@ class Translator:
 
     def learn(self, of: Guide | Device | Kit) -> None:
         """Match all segments of a source with its catalogues before the walk asks for one."""
-        by_file: dict[str, list[Segment]] = {}
-        for one in segments(of):
-            by_file.setdefault(one.file, []).append(one)
-        for file, some in by_file.items():
-            entries = self.catalogues[file].entries if file in self.catalogues else ()
-            for index, entry in matched(some, entries).items():
-                self._entries[file, some[index].id] = entry
+        self.learn_all(segments(of))
 
     def __call__(self, segment: Segment) -> str | None:
         """The text to show for a segment; None for the source's own."""
@@ -75,6 +69,16 @@ class Translator:
         shown = Shown.SOURCE_FIRST if grave else Shown.OUTDATED
         self.stale[segment.span] = Stale(shown, segment.text, text, change)
         return None if grave else text
+
+    def learn_all(self, some: Sequence[Segment]) -> None:
+        """The same for segments that no guide, record or kit has: the names of tools."""
+        by_file: dict[str, list[Segment]] = {}
+        for one in some:
+            by_file.setdefault(one.file, []).append(one)
+        for file, inside in by_file.items():
+            entries = self.catalogues[file].entries if file in self.catalogues else ()
+            for index, entry in matched(inside, entries).items():
+                self._entries[file, inside[index].id] = entry
 
 
 def translated_guide(guide: Guide, translator: Translator) -> Guide:

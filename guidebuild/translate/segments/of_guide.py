@@ -15,9 +15,12 @@ from guidebuild.guide.guide import Before, Guide
 from guidebuild.guide.prose import Bullets, Paragraph, Picture, Quote
 from guidebuild.guide.stage import Remedy, Stage
 from guidebuild.guide.step import Fork, Item, Method, Step
+from guidebuild.source.said import Said
 from guidebuild.translate.segments.of_device import option
 from guidebuild.translate.segments.segment import Weight
 from guidebuild.translate.segments.slots import Slots
+
+NONE = "none"
 
 
 def guide_texts(guide: Guide, slots: Slots) -> Guide:
@@ -38,7 +41,12 @@ def guide_texts(guide: Guide, slots: Slots) -> Guide:
 
 def _before(before: Before, slots: Slots) -> Before:
     bench = None if before.bench is None else slots.all(before.bench, "bench")
-    return replace(before, data=slots.maybe(before.data, "data"), bench=bench)
+    return replace(before, data=_unless_none(before.data, slots), bench=bench)
+
+
+def _unless_none(said: Said | None, slots: Slots) -> Said | None:
+    """`none` is a word of the markup, which the tool says itself."""
+    return said if said is None or said.text == NONE else slots.said(said, "data")
 
 
 def _stage(stage: Stage, guide: Guide, slots: Slots) -> Stage:
