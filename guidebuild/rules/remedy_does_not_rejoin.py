@@ -13,6 +13,7 @@ from operator import or_
 
 from guidebuild.device.naming import subject
 from guidebuild.device.states import State, word_for
+from guidebuild.guide.stage import Stage
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Ending, Parting, Unmet
 from guidebuild.proof.proof import Proof
@@ -33,7 +34,14 @@ def check(proof: Proof) -> Iterator[Hit]:
         if one.after is not None:
             wrong.setdefault(one.after.id, []).append(one)
     for group in wrong.values():
-        yield _hit(proof, group)
+        if not _told_inside(proof, group[0].after):
+            yield _hit(proof, group)
+
+
+def _told_inside(proof: Proof, stage: Stage | None) -> bool:
+    """Whether something is wrong in the remedy itself; then its end is not its own mistake."""
+    inside = {step.id for step in stage.steps} if stage else set()
+    return any(one.after is None and one.step.id in inside for one in proof.unmet)
 
 
 def _hit(proof: Proof, group: list[Unmet | Ending | Parting]) -> Hit:

@@ -9,13 +9,15 @@ unless that is infeasible, as restated in a public digest.
 """
 
 from collections.abc import Iterator
+from functools import reduce
+from operator import or_
 
 from guidebuild.device.acts import REPLACING
 from guidebuild.device.naming import subject
 from guidebuild.device.record import POWER
 from guidebuild.device.things import Connector, Store
 from guidebuild.proof.hit import Hit, Rule
-from guidebuild.proof.mistake import Move
+from guidebuild.proof.mistake import Move, Need
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.history import place, put_there, walked
 from guidebuild.proof.questions.joined import shown
@@ -30,17 +32,24 @@ HELP = "switch the device off before this act, or say in the front matter that i
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    told = 0
+    told = _told_at_a_plug(proof)
     for one in walked(proof):
         if not isinstance(one.doing, Move):
             continue
         on = live(proof, one.before, one.where)
-        told &= on | (proof.configurations.everywhere ^ one.where)
+        off = one.where ^ on
+        told ^= told & off
         if _is_work(proof, one.doing) and on ^ (on & told):
             words = subject(proof.device, [one.doing.thing])
             there = put_there(proof, [POWER], one.doing, on)
             yield Hit(place(one.doing), words, there, on ^ (on & told), shown(proof, one.step))
             told |= on
+
+
+def _told_at_a_plug(proof: Proof) -> int:
+    """Where a source is pulled while the device is on: that says the same, and for certain."""
+    live = (one for one in proof.unmet if one.need is Need.DEAD and POWER in one.blames)
+    return reduce(or_, (one.where for one in live), 0)
 
 
 def _is_work(proof: Proof, move: Move) -> bool:
