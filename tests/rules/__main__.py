@@ -36,26 +36,31 @@ def check(proof: Proof) -> Iterator[Hit]:
 '''
 
 GUIDE = """---
-title: Take the cover off and put it back
+title: Look inside
 device: larch-p2
 goal: {{inspect: main-board}}
+starts: {{device: off}}
 ---
 
 {intro}
 
 # Open the printer
 
-## Take the cover off
+## Lift the cover off its seal
 {note}
 ```part
-remove: cover
-undo: cover-screws
+lift: cover
+undo: [cover-screws, cover-clips]
 ```
 
-## Put the cover back
+## Lower the cover
+
+```joint
+renew: cover-seal
+```
 
 ```part
-refit: cover
+lower: cover
 do-up: cover-screws
 ```
 """
@@ -78,7 +83,7 @@ def write(one: Fixture) -> bool:
 
 def new(name: str) -> None:
     """A rule's file and its two fixtures; nothing that is there is touched."""
-    note = f"   ^^^^^^^^^^^^^^^^^^ %% {name}: one sentence: what is wrong where the span points\n"
+    note = f"   ^^^^^^^^^^^^^^^^^^^^^^^^^^ %% {name}: one sentence: what is wrong where the span points\n"
     folder = HERE / name
     folder.mkdir(exist_ok=True)
     bad = GUIDE.format(intro="What is wrong in this guide, in a sentence.", note=note)
