@@ -125,6 +125,7 @@ def _result(batch: Batch, task: _Task) -> CheckResult:
         faults=told_once([*batch.faults, *faults, *(f for each in outcomes for f in each.faults)]),
         guides=tuple(sorted(outcome.path for outcome in proved)),
         configurations=sum(outcome.configurations for outcome in proved),
+        unproved=tuple(sorted(each.path for each in outcomes if not each.configurations)),
         content=batch.content,
         proofs=tuple(batch.proofs),
     )

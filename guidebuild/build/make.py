@@ -44,7 +44,7 @@ def make(root: Path, out: Path, progress: Progress = lambda done, total: None) -
         return Made(result)
     try:
         made = [
-            (name, maker(content, result.proofs, content.settings, partial(_load, root)))
+            (name, maker(content, result.proofs, partial(_load, root)))
             for name, maker in outputs.makers()
         ]
         files = outputs.merged(made)

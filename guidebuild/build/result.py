@@ -25,6 +25,7 @@ class CheckResult:
     faults: tuple[Fault, ...]
     guides: tuple[str, ...]
     configurations: int
+    unproved: tuple[str, ...] = ()
     content: "Content | None" = None
     proofs: "tuple[Proof, ...]" = ()
 
@@ -42,6 +43,7 @@ class CheckResult:
             slips=slips,
             faults=self.faults,
             guides=self.guides,
+            unproved=self.unproved,
             configurations=self.configurations,
             cards={name: rulebook.card(name) for name in sorted(names & set(rulebook.names()))},
             prefix=prefix,

@@ -22,6 +22,7 @@ def render(report: Report, look: Look) -> str:
         "guidebuild": report.version,
         "root": report.prefix,
         "guides": list(report.guides),
+        "unproved": list(report.unproved),
         "configurations": report.configurations,
         "counts": {each.value: counts[each] for each in reversed(Loudness)},
         "known": report.known,

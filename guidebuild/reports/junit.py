@@ -23,26 +23,34 @@ def render(report: Report, look: Look) -> str:
         path: list(slips)
         for path, slips in groupby(report.slips, key=lambda slip: slip.finding.span.source.path)
     }
-    for path in sorted({*found, *report.guides}):
-        _suite(suites, report.path(path), found.get(path, []), report)
+    for path in sorted({*found, *report.guides, *report.unproved}):
+        proved = path not in report.unproved
+        _suite(suites, path, found.get(path, []), report, proved)
     if report.faults:
         _faults(suites, report.faults)
     indent(suites, " ")
     return f'<?xml version="1.0" encoding="UTF-8"?>\n{tostring(suites, encoding="unicode")}\n'
 
 
-def _suite(suites: Element, path: str, slips: list[Slip], report: Report) -> None:
+def _suite(suites: Element, path: str, slips: list[Slip], report: Report, proved: bool) -> None:
+    """A guide that could not be proved and has no finding of its own (its record has) is skipped, not passed."""
+    name = report.path(path)
     loud = sum(slip.loudness is not Loudness.NOTE for slip in slips)
-    suite = _open(suites, path, tests=max(len(slips), 1), failures=loud, errors=0)
+    skipped = 0 if slips or proved else 1
+    suite = _open(suites, name, len(slips) or 1, failures=loud, skipped=skipped)
     for slip in slips:
-        _case(suite, path, slip, report)
+        _case(suite, name, slip, report)
     if not slips:
-        SubElement(suite, "testcase", classname=visible(path), name="proof", time="0")
+        case = SubElement(suite, "testcase", classname=visible(name), name="proof", time="0")
+        if skipped:
+            SubElement(case, "skipped", message="not readable as a whole, so not proved")
 
 
-def _open(suites: Element, name: str, *, tests: int, failures: int, errors: int) -> Element:
+def _open(
+    suites: Element, name: str, tests: int, failures: int = 0, errors: int = 0, skipped: int = 0
+) -> Element:
     """A suite with its counts; times are not told, so that the same content gives the same bytes."""
-    counts = {"tests": tests, "failures": failures, "errors": errors, "skipped": 0}
+    counts = {"tests": tests, "failures": failures, "errors": errors, "skipped": skipped}
     suite = SubElement(suites, "testsuite", name=visible(name), time="0")
     for key, value in counts.items():
         suite.set(key, str(value))
@@ -81,7 +89,7 @@ def _text(slip: Slip, report: Report) -> str:
 
 def _faults(suites: Element, faults: Iterable[Fault]) -> None:
     faults = list(faults)
-    suite = _open(suites, "guidebuild", tests=len(faults), failures=0, errors=len(faults))
+    suite = _open(suites, "guidebuild", len(faults), errors=len(faults))
     for number, fault in enumerate(faults, start=1):
         name = f"{fault.rule or 'guidebuild'}, {number}"
         case = SubElement(suite, "testcase", classname="guidebuild", name=name, time="0")

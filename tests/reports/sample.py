@@ -98,6 +98,7 @@ REPORT = Report(
     version="0.1.0",
     slips=(NO_BASE, NOT_RETURNED, VAGUE, MISSPELT),
     guides=("guides/brill-7/change-lamp.md", "guides/brill-7/clean.md"),
+    unproved=("guides/brill-7/adjust.md",),
     configurations=12,
     cards={
         "fastener-not-returned": Card(

@@ -38,13 +38,15 @@ class Fault:
 class Report:
     """`prefix`: the way from where the command was given to the content folder, with `/`, or empty.
 
-    `guides` and `configurations` count what was proved. `known` counts what an earlier report told already.
+    `guides` and `configurations`: what was proved; `unproved`: guides that could not be read as a whole.
+    `known` counts what an earlier report told already.
     """
 
     version: str
     slips: tuple[Slip, ...] = ()
     faults: tuple[Fault, ...] = ()
     guides: tuple[str, ...] = ()
+    unproved: tuple[str, ...] = ()
     configurations: int = 0
     cards: Mapping[str, Card] = field(default_factory=dict)
     prefix: str = ""

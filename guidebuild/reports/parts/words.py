@@ -1,5 +1,7 @@
 """The sentences that text reports share: where, in which units, how many in all."""
 
+from collections.abc import Iterator
+
 from guidebuild.reports.parts.report import Fault, Report
 from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Loudness, Told
@@ -44,18 +46,29 @@ def where(slip: Slip, report: Report) -> str:
 
 def summary(report: Report) -> str:
     """One line for the whole check."""
-    if not report.slips and not report.guides and not report.faults:
+    if not (report.slips or report.guides or report.unproved or report.faults):
         return "There is no guide here."
-    done = f"{count(len(report.guides), 'guide')}, {count(report.configurations, 'configuration')}"
-    known = f" {report.known} known from before left out." if report.known else ""
-    if not report.slips:
-        all_well = "Nothing new." if report.known else "All is well."
-        return f"{all_well} Proved: {done}.{known}" if not report.faults else f"Proved: {done}."
     counts = report.counts
     kinds = ", ".join(
         count(counts[each], each.value) for each in reversed(Loudness) if counts[each]
     )
-    return f"{count(len(report.slips), 'finding')}: {kinds}. Proved: {done}.{known}"
+    if report.slips:
+        first = f"{count(len(report.slips), 'finding')}: {kinds}."
+    elif report.faults or report.unproved:
+        first = ""
+    else:
+        first = "Nothing new." if report.known else "All is well."
+    return " ".join(filter(None, (first, *_done(report))))
+
+
+def _done(report: Report) -> Iterator[str]:
+    """What was proved, what was not, and what was left out."""
+    guides = count(len(report.guides), "guide")
+    yield f"Proved: {guides}, {count(report.configurations, 'configuration')}."
+    if report.unproved:
+        yield f"Not proved, as not readable as a whole: {count(len(report.unproved), 'guide')}."
+    if report.known:
+        yield f"Known from before and left out: {count(report.known, 'finding')}."
 
 
 def fault(found: Fault) -> str:
