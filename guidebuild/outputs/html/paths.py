@@ -11,6 +11,11 @@ def portable(name: str) -> str:
     return re.sub(r"[^a-z0-9._-]+", "-", name.lower()).strip("-.") or "x"
 
 
+def start_page(language: str, first: str) -> str:
+    """The start page: START.html in the first language, `de/START.html` in the others."""
+    return START if language == first else f"{language}/{START}"
+
+
 def guide_page(path: str, language: str) -> str:
     """The page of the guide at a content path: `en/larch-p2/replace-the-print-head.html`."""
     parts = PurePosixPath(path).with_suffix("").parts

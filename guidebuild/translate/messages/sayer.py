@@ -30,6 +30,11 @@ class Sayer:
         self._first = catalogue(FIRST)
 
     @property
+    def speaks(self) -> bool:
+        """Whether there are messages of its own, not only the English ones."""
+        return bool(self._own)
+
+    @property
     def direction(self) -> str:
         """`rtl` or `ltr`."""
         return "rtl" if self.language.partition("-")[0] in RIGHT_TO_LEFT else "ltr"

@@ -15,6 +15,8 @@ from guidebuild.outputs.html.page.labels import Labels, labels, printed
 from guidebuild.outputs.html.page.numbers import Numbers, numbers
 from guidebuild.outputs.html.page.when import Conditions, When
 from guidebuild.proof.proof import Passage, Proof
+from guidebuild.source.span import Span
+from guidebuild.translate.catalogue.apply import Stale
 from guidebuild.translate.messages.sayer import Sayer
 from guidebuild.translate.messages.text import Mark, Text, joined, text
 
@@ -31,6 +33,7 @@ class Reading:
     tools: Mapping[str, Tool]
     settings: Settings
     passages: Mapping[str, Passage]
+    stale: Mapping[Span, Stale]
 
     @property
     def guide(self) -> Guide:
@@ -92,7 +95,13 @@ class Reading:
         return known.name.text if known else id.replace("-", " ")
 
 
-def reading(proof: Proof, language: str, tools: Mapping[str, Tool], settings: Settings) -> Reading:
+def reading(
+    proof: Proof,
+    language: str,
+    tools: Mapping[str, Tool],
+    settings: Settings,
+    stale: Mapping[Span, Stale] | None = None,
+) -> Reading:
     """The reading of a proof in a language."""
     say = Sayer(language)
     return Reading(
@@ -104,4 +113,5 @@ def reading(proof: Proof, language: str, tools: Mapping[str, Tool], settings: Se
         tools=tools,
         settings=settings,
         passages={passage.step.id: passage for passage in proof.passages},
+        stale=stale or {},
     )
