@@ -8,12 +8,14 @@ from guidebuild.device.record import Device
 from guidebuild.device.states import Kind
 from guidebuild.device.things import Connector, Hole, Joint, Link, Part, Store, Thing
 from guidebuild.device.tool import Tool
-from guidebuild.read.faults import file_missing, outside_content
+from guidebuild.read.faults import file_missing, outside_content, point_unknown
 from guidebuild.read.files import Folder, inside
 from guidebuild.read.references.conditions import look_up_conditions
 from guidebuild.read.references.names import Names
 from guidebuild.read.report import Report
 from guidebuild.read.shape.entry import Entry
+from guidebuild.source.edit import Edit
+from guidebuild.source.nearest import nearest
 from guidebuild.source.said import Said
 
 
@@ -35,8 +37,7 @@ def look_up(device: Device, entry: Entry, around: Around) -> Device:
         _thing(thing, names, around)
     for hazard in device.hazards.values():
         names.things(hazard.when_handling)
-    for section in ("pictures",):
-        _points(entry.entry(section), names)
+    _points(entry, names)
     options = {option.id: option for option in device.options}
     look_up_conditions(_conditions(device), options, around.report)
     _files(device, around)
@@ -72,14 +73,32 @@ def _link(link: Link, names: Names, around: Around) -> None:
         names.one_of(link.with_, "tool", around.tools)
 
 
-def _points(pictures: Entry | None, names: Names) -> None:
-    """The ids of points; of a group's map the holes."""
-    for picture in pictures.values.values() if pictures else ():
-        for id_, value in picture.values.items():
-            names.things([picture.key(id_)])
-            if isinstance(value, Entry) and id_ in names.device.names:
+def _points(entry: Entry, names: Names) -> None:
+    """The ids that pictures mark (of a group's map the holes) and that views outline."""
+    pictures, views = entry.entry("pictures"), entry.entry("views")
+    for picture, marks in pictures.each() if pictures else ():
+        for id_, value in marks.each():
+            if _marked(id_, picture, names) and isinstance(value, Entry):
                 for hole, _ in value.each():
-                    names.things([Said(f"{id_}.{hole.text}", hole.span)])
+                    _marked(Said(f"{id_.text}.{hole.text}", hole.span), picture, names)
+    for view, said in views.each() if views else ():
+        outline = said.entry("outline")
+        for id_, _ in outline.each() if outline else ():
+            _marked(id_, view, names)
+
+
+def _marked(id_: Said, where: Said, names: Names) -> bool:
+    """Whether a marked id is one of the record's; told where it is not."""
+    known = names.device.names
+    if id_.text in known or names.report.knows(id_.span):
+        return id_.text in known
+    guess = nearest(id_.text, known)
+    edits = (Edit(id_.span, guess),) if guess and id_.span.text == id_.text else ()
+    do = f"write `{guess}`" if guess else "take it out, or add it to the record"
+    names.report.tell(
+        point_unknown, id_.span, lost=False, edits=edits, id=id_.text, where=where.text, do=do
+    )
+    return False
 
 
 def _conditions(device: Device) -> Iterator[Condition | None]:
