@@ -26,7 +26,7 @@ def check(proof: Proof) -> Iterator[Hit]:
     everywhere = proof.configurations.everywhere
     for stage in proof.guide.stages:
         around = proof.configurations.bits(stage.when) & everywhere
-        if not around:
+        if stage.when is not None and not around:
             yield _hit(stage.when, f'the stage "{stage.title}"')
             continue
         for step in stage.steps:
@@ -35,13 +35,13 @@ def check(proof: Proof) -> Iterator[Hit]:
 
 def _in_step(proof: Proof, step: Step, around: int) -> Iterator[Hit]:
     here = proof.configurations.bits(step.when) & around
-    if not here:
+    if step.when is not None and not here:
         yield _hit(step.when, f'the step "{step.title}"')
         return
     for fork in step.flow:
         if isinstance(fork, Fork):
             for method in fork.methods:
-                if not proof.configurations.bits(method.when) & here:
+                if method.when is not None and not proof.configurations.bits(method.when) & here:
                     yield _hit(method.when, f'the method "{method.title}"')
 
 

@@ -25,7 +25,7 @@ HELP = (
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for passage in proof.passages:
+    for passage in (one for one in proof.passages if one.shown):
         for check in checks(passage.step):
             if check.stop is None and not remedies_of(proof.guide, check):
                 yield Hit(check.expect.span, {}, (), passage.shown, passage.shown)
