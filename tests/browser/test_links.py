@@ -48,7 +48,7 @@ def test_ids_are_unique(sites: dict[str, Site]) -> None:
 
 
 def test_nothing_that_a_folder_refuses(sites: dict[str, Site]) -> None:
-    """`crossorigin`, `integrity`, modules, lazy pictures, sibling captions, outside symbols (../../shared/reference)."""
+    """`crossorigin`, `integrity`, modules, lazy pictures, sibling captions, symbols of other files."""
     for site in sites.values():
         for file in site.html:
             page = read(file)

@@ -8,7 +8,7 @@ from tests.browser.site import Site
 
 pytestmark = needs_checker(VNU, "java")
 
-# Current CSS that the checker of 2026-09 does not know yet: container queries (CSS Containment 3), `vector-effect` (SVG 2)
+# Current CSS that the pinned checker does not know: container queries (CSS Containment 3), `vector-effect` (SVG 2)
 _NEWER = ("Property “container", "at-rule “@container", "Property “vector-effect”")
 
 
