@@ -29,7 +29,9 @@ def as_yaml(value: Any) -> str:
             inside = ", ".join(f"{_quoted(key)}: {as_yaml(one)}" for key, one in value.items())
             return "{" + inside + "}"
         case list():
-            return "[" + ", ".join(as_yaml(one) or '""' for one in value) + "]"  # nothing can't stand there
+            return (
+                "[" + ", ".join(as_yaml(one) or '""' for one in value) + "]"
+            )  # nothing can't stand there
         case _:
             return _quoted(value)
 

@@ -18,9 +18,10 @@ from guidebuild.guide.guide import Guide, KitUse
 from guidebuild.guide.prose import Bullets, Paragraph, Picture, Quote
 from guidebuild.guide.stage import Stage
 from guidebuild.guide.step import Fork, Item, Step
+from guidebuild.read.guide.pictures import folders
 from guidebuild.read.references.conditions import look_up_conditions
 from guidebuild.read.references.names import Names, tell_unknown
-from guidebuild.read.references.record import Around
+from guidebuild.read.references.record import Around, there
 from guidebuild.source.said import Said
 
 _LINKS = (Kind.FASTENER, Kind.CONNECTOR, Kind.JOINT, Kind.STORE)
@@ -33,6 +34,8 @@ class Lookup:
         self.names = Names(device, around.report)
         self.report = around.report
         self.tools = around.tools
+        self.around = around
+        self.models = device.id.split("+")
         self.device = device
         self.remedies = {stage.id: stage for stage in stages if stage.remedy is not None}
         self.stages = {stage.id: stage for stage in stages}
@@ -86,6 +89,8 @@ class Lookup:
                 self._tools(items)
             case Use(items=items):
                 self._materials(items)
+            case Video(file=Said() as file):
+                there(file, folders(file.span.source.path, self.models), self.around)
             case _:
                 pass
 

@@ -59,12 +59,12 @@ def flow_traps(text: str, start: int, end: int) -> Iterator[tuple[int, int, str]
     for number, (open_, first, last, colons) in enumerate(pieces):
         if number <= skip or first >= last:
             continue
-        value = colons[0] + 1 if colons else first
+        value = colons[0] + 1 if colons and open_[0] == "{" else first
         value += len(text[value:last]) - len(text[value:last].lstrip())
         cut = re.compile(r"(?<=\s)#").search(text, value, last)
         if cut and not text[cut.end() : cut.end() + 1].isspace():
             yield value, last, "` #`"
-        elif colons and len(colons) > 1:
+        elif len(colons) > (open_[0] == "{"):
             yield value, last, "`: `"
         elif value < last and text[value] in "*&!%@`|>" and not _alias(text, value, last):
             yield value, last, f"`{text[value]}` at its beginning"
@@ -118,5 +118,5 @@ def _pieces(text: str, start: int, end: int) -> Iterator[tuple[str, int, int, li
         elif not word.isspace():
             first = token.start() if first < 0 else first
             last = token.end()
-            if word == ":":
+            if word == ":" and (text[last : last + 1] in ",]}" or text[last].isspace()):
                 colons.append(token.start())
