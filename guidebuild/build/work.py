@@ -7,11 +7,13 @@ from typing import Any
 from guidebuild.build.fault import fault
 from guidebuild.build.locate import Steps
 from guidebuild.build.outcome import Outcome
-from guidebuild.build.rulebook import Entry
+from guidebuild.build.rulebook import Entry, entry
 from guidebuild.build.tell import finding
 from guidebuild.device.record import Device
+from guidebuild.guide.configurations import MOST, TooManyConfigurations
 from guidebuild.guide.content import Content, GuideRead
 from guidebuild.guide.guide import Guide
+from guidebuild.proof.hit import Hit
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.prove import prove
 from guidebuild.reports.parts.report import Fault
@@ -56,7 +58,7 @@ def work(
             bench.keep(found, steps)
     # Rules see this guide and what holds for all, never another guide: so each can be worked on alone.
     alone = replace(content, guides=(each,), devices={}, kits={}, files=frozenset())
-    proof = _prove(bench, each.device) if each.whole else None
+    proof = _prove(bench, each.device, steps) if each.whole else None
     if proof is not None:
         for rule in rules:
             _run(rule, proof, alone, bench, steps)
@@ -70,9 +72,14 @@ def unread(path: str, read: Mapping[str, Sequence[Finding]]) -> Outcome:
     return Outcome(path, "", (path, 0, 0), (), slips=slips, files=(path,), read=False)
 
 
-def _prove(bench: _Bench, device: Device) -> Proof | None:
+def _prove(bench: _Bench, device: Device, steps: Steps) -> Proof | None:
     try:
         return prove(bench.guide, device)
+    except TooManyConfigurations as many:
+        words = {"count": many.count, "limit": MOST}
+        hit = Hit(bench.guide.title.span, words)
+        bench.slip(finding(entry("too-many-configurations"), hit), steps)
+        return None
     except Exception as error:
         bench.faults.append(fault(error, path=bench.guide.path))
         return None
