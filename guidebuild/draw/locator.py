@@ -153,4 +153,4 @@ def _leader(leader: Leader, end: End) -> str:
     dot = end is End.DOT
     mark = circle("tip", leader.tip, 1.05) if dot else arrow_tip(leader.tip, leader.angle)
     figure = text("num", (leader.middle, leader.outer[1] - 2.1), leader.label, _NUMBER)
-    return landing + mark + figure
+    return element("g", landing, mark, figure, data_label=leader.label)

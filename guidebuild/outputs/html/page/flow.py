@@ -53,6 +53,11 @@ class Flow:
     checks: list[CheckView] = field(default_factory=list)
     _ticks: int = 0
 
+    @property
+    def number(self) -> str:
+        """The step's number, with which the ids of its ticks begin."""
+        return self.reading.numbers.steps[self.step.id]
+
     def nodes(self) -> tuple[Node, ...]:
         """Everything of the step but its cautions and pictures."""
         pieces = [piece for part in self.step.flow for piece in self._part(part)]
@@ -93,13 +98,13 @@ class Flow:
 
     def _tick(self, line: Line) -> Tick:
         self._ticks += 1
-        line = replace(line, id=f"{self.step.id}.{self._ticks}")
+        line = replace(line, id=f"{self.number}.{self._ticks}")
         self.lines.append(line)
         svg = screw_svg(line.screw, 2, self.screws, by_use=True) if line.screw else ""
         return Tick(line, svg)
 
     def _check(self, check: Check, among: int) -> CheckView:
-        id = f"{self.step.id}.c{len(self.checks) + 1}"
+        id = f"{self.number}.c{len(self.checks) + 1}"
         view = check_view(self.reading, check, id, among)
         self.checks.append(view)
         return view
@@ -110,7 +115,7 @@ class Flow:
         time = say.time(seconds)
         plain = "".join(piece.words for piece in time)
         return WaitView(
-            id=f"{self.step.id}.w{self._ticks}",
+            id=f"{self.number}.w{self._ticks}",
             title=say("wait.title", time=time),
             reason=words(wait.reason),
             seconds=int(seconds),

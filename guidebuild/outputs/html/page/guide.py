@@ -97,8 +97,8 @@ class GuideView:
 
 def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
     """The page; `drawn` holds the device's views by id."""
-    guide, box = reading.guide, guide_box(reading)
-    by_id = {step.id: step_view(reading, step, drawn, box) for step in guide.steps}
+    guide = reading.guide
+    by_id = _steps(reading, drawn)
     stages = [_stage(reading, stage, by_id) for stage in guide.stages]
     steps = [step for stage in stages if not stage.remedy for step in stage.steps]
     everything = [*steps, *(s for stage in stages if stage.remedy for s in stage.steps)]
@@ -136,6 +136,17 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
     )
 
 
+def _steps(reading: Reading, drawn: Mapping[str, Drawn]) -> dict[str, StepView]:
+    """The steps by id, each with the view that was seen before it."""
+    box, last = guide_box(reading), None
+    found = {}
+    for step in reading.guide.steps:
+        view = step_view(reading, step, drawn, box, last)
+        last = view.pictures[-1].view if view.pictures else last
+        found[step.id] = view
+    return found
+
+
 def _stage(reading: Reading, stage: Stage, by_id: Mapping[str, StepView]) -> StageView:
     remedy = stage.remedy
     everywhere = reading.configurations.everywhere
@@ -158,6 +169,8 @@ def _stage(reading: Reading, stage: Stage, by_id: Mapping[str, StepView]) -> Sta
 
 def _symbols(reading: Reading, drawn: Mapping[str, Drawn], steps: Sequence[StepView]) -> str:
     """What the drawings of the page refer to, once."""
-    screws = screw_symbols(*(one.screw for one in reading.labels.screws))
+    worked = (one.screw for one in reading.labels.screws)
+    others = (case.value for hole in reading.device.holes for case in hole.screw)
+    screws = screw_symbols(*worked, *others)
     used = dict.fromkeys(picture.view for step in steps for picture in step.pictures)
     return screws + "".join(view_symbols(drawn[id]) for id in used)

@@ -22,10 +22,14 @@ class Picture:
 
 
 def locator(
-    reading: Reading, passage: Passage, lines: list[Line], drawn: Mapping[str, Drawn]
+    reading: Reading,
+    passage: Passage,
+    lines: list[Line],
+    drawn: Mapping[str, Drawn],
+    last: str | None = None,
 ) -> Picture | None:
-    """The drawing; None where no view shows any of the step's work."""
-    id = view_for(reading.device, passage, drawn)
+    """The drawing, of `last` where no view shows any of the step's work; None where there is none."""
+    id = view_for(reading.device, passage, drawn) or last
     if id is None:
         return None
     view = reading.device.views[id]

@@ -48,15 +48,20 @@ class StepView:
 
 
 def step_view(
-    reading: Reading, step: Step, drawn: Mapping[str, Drawn], screws: Box | None
+    reading: Reading,
+    step: Step,
+    drawn: Mapping[str, Drawn],
+    screws: Box | None,
+    last: str | None = None,
 ) -> StepView:
-    """The view of one step."""
+    """The view of one step; `last` is the view that the reader saw before it."""
     passage = reading.passages[step.id]
     flow = Flow(reading, step, passage, screws)
     nodes = flow.nodes()
     cautions = [one for one in step.flow if isinstance(one, Caution)]
     number = reading.numbers.steps[step.id]
-    picture = locator(reading, passage, flow.lines, drawn)
+    measures = any(check.measured is not None for check in flow.checks)
+    picture = locator(reading, passage, flow.lines, drawn, last if measures else None)
     time = reading.say.time(step.minutes.value * 60) if step.minutes else ()
     tools = reading.say.listed(
         [text(name) for name in dict.fromkeys(short_names(reading, flow.lines))], "unit"

@@ -1,0 +1,2 @@
+/* Everything stands: now read the address. */
+if (guide) startAddress();
