@@ -80,7 +80,8 @@ def _paragraph(paragraph: Paragraph) -> None:
     for run in paragraph.runs:
         assert inside(run.span, paragraph.span)
         if len(run.text) == run.span.end - run.span.start:
-            assert run.text == run.span.text.replace("\n", " ") or run.text == "\n"
+            shown = run.span.text.replace("\n", " ").replace("\0", "\N{REPLACEMENT CHARACTER}")
+            assert run.text in (shown, "\n")
 
 
 def as_written(said: Said) -> bool:
