@@ -1,4 +1,4 @@
-""""Assemble in reverse order" stands instead of the steps.
+"""A sentence says "in reverse order" where the steps back should stand.
 
 One bolt with eight nuts comes apart in one order and can go together in 40,320. Putting back is
 where most is forgotten, and it is never the mere reverse: plugs in another order, torques, a seal

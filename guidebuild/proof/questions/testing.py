@@ -1,6 +1,6 @@
 """What was opened and closed again, which functions that may have spoilt, and which tests came after."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 
 from guidebuild.device.states import State
@@ -128,11 +128,3 @@ def _main(proof: Proof) -> Iterator[Walked]:
     for passage in proof.passages:
         if passage.stage.remedy is None:
             yield from passage.walked
-
-
-def by_function(closed: Iterable[Closed]) -> Mapping[str, list[Closed]]:
-    """The closings for each function."""
-    found: dict[str, list[Closed]] = {}
-    for one in closed:
-        found.setdefault(one.function, []).append(one)
-    return found
