@@ -20,17 +20,24 @@ def assets(theme: str) -> tuple[tuple[str, bytes], ...]:
 def _assets(theme: Path) -> Iterator[tuple[str, bytes]]:
     yield "sheet/sheet.css", _joined(theme / _STYLE, "*.css").encode()
     if (theme / _SCRIPT).is_dir():
-        body = _joined(theme / _SCRIPT, "*.js")
-        yield "sheet/sheet.js", f'(function () {{\n"use strict";\n{body}}})();\n'.encode()
+        yield "sheet/sheet.js", _script(theme / _SCRIPT).encode()
     for name, data in font_files().items():
         yield f"sheet/fonts/{name}", data
+
+
+def _script(folder: Path) -> str:
+    """`now.js` runs at once, the numbered files as one function when the page stands."""
+    now, then = _joined(folder, "now.js"), _joined(folder, "[0-9]*.js")
+    return (
+        f'"use strict";\n{now}document.addEventListener("DOMContentLoaded", () => {{\n{then}}});\n'
+    )
 
 
 def _joined(folder: Path, pattern: str) -> str:
     """The files of a folder one after the other, without their comments and empty lines."""
     files = (path.read_text(encoding="utf-8") for path in sorted(folder.glob(pattern)))
     bare = _COMMENT.sub("", "\n".join(files))
-    return "\n".join(line.rstrip() for line in bare.splitlines() if line.strip()) + "\n"
+    return "\n".join(line.strip() for line in bare.splitlines() if line.strip()) + "\n"
 
 
 _COMMENT = re.compile(r"/\*.*?\*/|^[ \t]*//[^\n]*$", re.DOTALL | re.MULTILINE)

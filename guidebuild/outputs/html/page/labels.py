@@ -1,7 +1,8 @@
 """What stands on drawings, in lines and on pockets: a number for each kind of screw, letters, plug names.
 
-Identical screws share a number in the whole guide. A plug, socket or test point has what is printed on
-it, taken from the end of its name (`Battery plug P1`); one without gets the next free P.
+Identical screws share a number in the whole guide. A plug has what is printed on it, taken from the end of its
+name (`Battery plug P1`); one on which nothing is printed has a letter, as a part has, since a made-up P7 would
+be looked for in vain.
 """
 
 import re
@@ -12,7 +13,7 @@ from itertools import product
 from guidebuild.device.acts import REPLACING
 from guidebuild.device.screw import Screw
 from guidebuild.device.states import Kind
-from guidebuild.device.things import Connector, Hole, Store, Thing
+from guidebuild.device.things import Hole, Store, Thing
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.cases import values
@@ -65,8 +66,13 @@ def labels(proof: Proof) -> Labels:
         if plug.name is not None
     }
     taken = frozenset(own.values())
-    plugs = [thing for thing in things if isinstance(thing, Connector)]
-    return Labels(screws, of_hole, {**_plugs(plugs, own), **_letters(things, taken)})
+    printed_on = {key: own[key] for key in worked if own.get(key)}
+    unmarked = [thing for thing in things if thing.key not in printed_on]
+    return Labels(screws, of_hole, _in_order(worked, {**printed_on, **_letters(unmarked, taken)}))
+
+
+def _in_order(worked: Iterable[str], found: Mapping[str, str]) -> dict[str, str]:
+    return {key: found[key] for key in worked if key in found}
 
 
 def _worked(proof: Proof) -> Iterator[str]:
@@ -103,16 +109,6 @@ def _screws(
     return tuple(known.values()), of_hole
 
 
-def _plugs(plugs: Iterable[Connector], own: Mapping[str, str]) -> dict[str, str]:
-    """What is printed on each plug, else the next P that is on no plug of the device."""
-    free = (name for n in range(1, 999) if (name := f"P{n}") not in own.values())
-    by_id: dict[str, str] = {}
-    for plug in plugs:
-        if plug.id not in by_id:
-            by_id[plug.id] = own.get(plug.key) or next(free)
-    return {plug.key: by_id[plug.id] for plug in plugs}
-
-
 def _letters(things: Iterable[Thing], taken: frozenset[str]) -> dict[str, str]:
     """Letters in the order of the work, without those that are printed on a plug."""
     lettered = [one for one in things if _has_letter(one)]
@@ -123,7 +119,7 @@ def _letters(things: Iterable[Thing], taken: frozenset[str]) -> dict[str, str]:
 
 
 def _has_letter(thing: Thing) -> bool:
-    """Parts and joints, and of what a device holds all but power and what is only set."""
+    """Parts, joints and plugs, and of what a device holds all but power and what is only set."""
     if isinstance(thing, Store):
         return thing.kind is Kind.STORE and thing.store != "calibration"
-    return thing.kind in (Kind.PART, Kind.JOINT)
+    return thing.kind in (Kind.PART, Kind.JOINT, Kind.CONNECTOR)

@@ -66,6 +66,11 @@ class Reading:
         short, mark = printed(name)
         return short if mark and mark == self.labels.of_thing.get(key) else name
 
+    def is_printed(self, key: str) -> bool:
+        """Whether a thing's label is printed on it, as the end of its name tells."""
+        name = self.device.things[key].name
+        return name is not None and printed(name.text)[1] == self.labels.of(key) != ""
+
     def store_name(self, store: Store) -> str:
         """A charge is called by the part that holds it, a fluid by itself."""
         if store.store == "charge" and store.inside is not None:

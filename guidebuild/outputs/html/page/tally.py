@@ -132,7 +132,8 @@ class _Moment:
         """What is unplugged."""
         for plug in self._worked(self.reading.device.connectors):
             label = text(self.reading.labels.of(plug.key), Mark.REFERENCE)
-            yield from self.item(label, self.surely(plug.key, State.OUT))
+            said = label if self.reading.is_printed(plug.key) else self.reading.named(plug.key)
+            yield from self.item(said, self.surely(plug.key, State.OUT))
 
     def parts(self) -> Iterator[Item]:
         """What is off, and what is lifted."""

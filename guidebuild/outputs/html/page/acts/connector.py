@@ -42,14 +42,13 @@ def _needs_tool(move: Move) -> bool:
 def _order(reading: Reading, plug: Connector, verb: Verb) -> Text:
     name = reading.inside(reading.name(plug.key))
     label = reading.labels.of(plug.key)
-    own = plug.name is not None and plug.name.text.endswith(label)
-    key = f"act.connector.{verb.value}" + ("" if own else "-bare")
+    key = f"act.connector.{verb.value}" + ("" if reading.is_printed(plug.key) else "-bare")
     return reading.say(key, name=name, label=label)
 
 
 def _name(reading: Reading, plug: Connector) -> Iterator[Text]:
     """What the plug is, where the order says only what is printed on it."""
-    if plug.name is not None and plug.name.text.endswith(reading.labels.of(plug.key)):
+    if reading.is_printed(plug.key):
         yield text(reading.inside(reading.name(plug.key)))
 
 
