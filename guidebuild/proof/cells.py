@@ -98,6 +98,18 @@ class Cells:
             return value
         return self._join(value, other, where, lambda one, two: one | two)
 
+    def differ(self, value: Value, other: Value) -> int:
+        """Where the two are not the same set of states."""
+        if value is other:
+            return 0
+        alike = 0
+        for cell, bits in self.of(value):
+            if isinstance(other, int):
+                alike |= bits if cell == other else 0
+            else:
+                alike |= bits & other.get(cell, 0)
+        return self.everywhere ^ alike
+
     def within(self, value: Value, other: Value) -> int:
         """Where all that may be true of `value` may be true of `other`, too."""
         if value is other:

@@ -33,10 +33,10 @@ class Deed:
             self.effects: Effects = effects(bench, verb, thing)
         else:
             self.needs, self.effects = like.needs, like.effects
-        measured = isinstance(thing, Hole) and verb in (Verb.TIGHTEN, Verb.REFIT)
-        plain = self.effects == (change,) and not thing.single_use and not measured
-        self.end = ends(thing.kind, verb) if plain else None
         self.sources = isinstance(thing, Part) or (isinstance(thing, Connector) and thing.source)
+        measured = isinstance(thing, Hole) and verb in (Verb.TIGHTEN, Verb.REFIT)
+        plain = self.effects == (change,) and not (thing.single_use or measured or self.sources)
+        self.end = ends(thing.kind, verb) if plain else None
         self.twin: int | None = None
 
 

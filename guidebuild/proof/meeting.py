@@ -1,8 +1,11 @@
 """Where two ways meet: what surely differs is a finding, and either may be true from there."""
 
-from dataclasses import dataclass
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
 
 from guidebuild.proof.cells import Cells, Value
+from guidebuild.proof.marks import OLD, marked
+from guidebuild.proof.plain import IN
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,3 +46,21 @@ def _differ(cells: Cells, key: str, one: Value, other: Value, where: int) -> lis
             if bits and not first & second:
                 found.append(Difference(key, first, second, bits))
     return found
+
+
+def sorted_out(differences: list[Difference]) -> Iterator[Difference]:
+    """What is to be told: the states of things, and two units of one part where its state does not differ.
+
+    Whether a new unit was fitted since is no difference. Where the units differ, both states read `in`.
+    """
+    apart: dict[str, int] = {}
+    for one in differences:
+        if marked(one.key) == one.key:
+            apart[one.key] = apart.get(one.key, 0) | one.where
+            yield one
+    for one in differences:
+        thing = marked(one.key)
+        if thing != one.key and OLD in (one.first, one.second):
+            where = one.where ^ (one.where & apart.get(thing, 0))
+            if where:
+                yield replace(one, first=IN, second=IN, where=where)

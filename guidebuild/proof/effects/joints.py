@@ -32,9 +32,10 @@ def break_seals(ask: Asking) -> None:
 
 
 def _break(ask: Asking, seal: Joint, sure: int, maybe: int, states: int) -> None:
+    surely = sure & ask.scene.surely(seal.key, states)
     ask.scene.turn(seal.key, sure, maybe, states, WORN if seal.single_use else OUT)
     ask.scene.history.worked.append((seal.key, ask.work, sure | maybe))
-    emptied(ask, seal.key, sure)
+    emptied(ask, seal.key, surely, sure | maybe)
 
 
 def close_joints(ask: Asking) -> None:
@@ -44,10 +45,12 @@ def close_joints(ask: Asking) -> None:
     change(ask)
     for joint, (were, may_have_been) in before:
         sure, maybe = _together(scene, joint, ask.done)
-        brought = scene.without(sure, may_have_been)
-        scene.turn(joint.key, brought, scene.without(maybe, were), OUT, IN)
-        scene.history.worked.append((joint.key, ask.work, brought))
-        filled(ask, joint.key, brought)
+        brought, perhaps = scene.without(sure, may_have_been), scene.without(maybe, were)
+        surely = brought & scene.surely(joint.key, OUT)
+        perhaps &= scene.perhaps(joint.key, OUT)
+        scene.turn(joint.key, brought, perhaps, OUT, IN)
+        scene.history.worked.append((joint.key, ask.work, perhaps))
+        filled(ask, joint.key, surely, perhaps)
 
 
 def renew_joints(ask: Asking) -> None:

@@ -29,7 +29,7 @@ def bring_over(ask: Asking) -> None:
     scene = ask.scene
     off_it = scene.both(ask.done, scene.surely(ask.key, LEFT))
     may_be = scene.both(ask.done, scene.perhaps(ask.key, LEFT))
-    for key, sure, maybe in list(_with(scene, ask.key, LEFT)):
+    for key, sure, maybe in [*_with(scene, ask.key, LEFT), *_own_stores(scene, ask.key)]:
         _turn(ask, key, (sure & off_it, maybe & may_be), LEFT, IN)
 
 
@@ -53,6 +53,12 @@ def _with(scene: Scene, part: str, riding: int) -> Iterator[tuple[str, int, int]
         for store, there in scene.layout.stores.inside.get(rider, ()):
             sure, maybe = rides(scene, rider, part, riding)
             yield store, scene.both(sure, there), scene.both(maybe, there)
+
+
+def _own_stores(scene: Scene, part: str) -> Iterator[tuple[str, int, int]]:
+    """The stores in the part itself: a part that is moved over brings them, a new unit has its own."""
+    for store, there in scene.layout.stores.inside.get(part, ()):
+        yield store, there, there
 
 
 def _carried(scene: Scene, rider: str, part: str, riding: int) -> tuple[int, int]:

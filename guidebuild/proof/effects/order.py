@@ -19,7 +19,7 @@ from guidebuild.proof.effects.units import fitted, new_unit
 Effect: TypeAlias = Callable[[Asking], None]
 Effects: TypeAlias = tuple[Effect, ...]
 
-_OPEN = (Verb.DISCONNECT, Verb.RELEASE, Verb.SWITCH_OFF)
+_OPEN = (Verb.DISCONNECT, Verb.RELEASE, Verb.RENEW, Verb.SWITCH_OFF)
 _CLOSE = (Verb.RECONNECT, Verb.CLOSE, Verb.RESTORE, Verb.SWITCH_ON, Verb.REFIT, Verb.TIGHTEN)
 
 

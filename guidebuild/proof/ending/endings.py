@@ -75,14 +75,14 @@ class Ends:
                     yield Wrong(key, wanted, states, wrong, self._because(thing, states))
 
     def _because(self, thing: Thing, found: int) -> str:
+        by_goal = self._wanted.by_goal if thing.key in self._wanted.bench.goal else 0
         if isinstance(thing, Part) and thing.packing:
             return "packing"
-        if self._wanted.by_goal and thing.key in self._wanted.bench.goal:
-            missed = found != ABSENT if self._wanted.by_goal == OUT else found == ABSENT
-            return "goal" if missed else "state"
-        if found == LEFT:
-            return "lost"
-        return "ends" if thing.key in self._wanted.said else "state"
+        if thing.key in self._wanted.said:
+            return "ends"
+        if by_goal == OUT or (by_goal and found == ABSENT):
+            return "goal"
+        return "lost" if found == LEFT else "state"
 
 
 def last_moves(scene: Scene, key: str, where: int) -> Iterator[tuple[Move | None, int]]:
@@ -125,9 +125,14 @@ def _with_its_parts(scene: Scene, thing: Thing, lost: dict[str, int]) -> int:
     return where
 
 
-def left_over(scene: Scene, since: int = 0, entered_from: Check | None = None) -> list[Ending]:
+def left_over(
+    scene: Scene,
+    since: int = 0,
+    entered_from: Check | None = None,
+    after: Stage | None = None,
+) -> list[Ending]:
     """What new units brought though it was at hand already, from the `since`-th time on."""
     return [
-        Ending(key, State.ABSENT, State.OUT, bits, "left-over", work.move, entered_from)
+        Ending(key, State.ABSENT, State.OUT, bits, "left-over", work.move, entered_from, after)
         for key, work, bits in scene.history.spare[since:]
     ]

@@ -17,7 +17,10 @@ def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
 
 
 def free(ask: Asking) -> Lack | None:
-    """Every link that surely holds is to blame; a seal is broken by the part itself, a plug may hang on."""
+    """Every link that surely holds is to blame; a seal is broken by the part itself, a plug may hang on.
+
+    Of what is left on the old unit this is asked for taking it off; exchanged, it just stays there.
+    """
     scene = ask.scene
     blames: dict[str, int] = {}
     for link in scene.layout.touching(ask.key):
@@ -27,7 +30,7 @@ def free(ask: Asking) -> Lack | None:
         bits = scene.both(ask.usual, scene.surely(link.key, holding))
         if bits:
             bits = scene.both(bits, ties(scene, link, ask.key))
-        if ask.left:
+        if ask.left and ask.verb is Verb.REMOVE:
             held = scene.both(ask.left, scene.surely(link.key, holding | LEFT))
             bits |= held & ties(scene, link, ask.key, LEFT, 0) if held else 0
         if bits:

@@ -13,16 +13,16 @@ def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
     """What is renewed on the bench is reached there."""
     if verb in REPLACING:
         return False
-    return any(bench.layout.covers.of(key) for key in _worked_at(bench, verb, thing))
+    return any(bench.layout.covers.of(key) for key, _ in _worked_at(bench, verb, thing))
 
 
 def reach(ask: Asking) -> Lack | None:
     """What is left on the old unit may be hidden by what is left there."""
     blames: dict[str, int] = {}
-    for key in _worked_at(ask.scene.bench, ask.verb, ask.thing):
-        blames |= hidden(ask.scene, key, ask.usual)
+    for key, where in _worked_at(ask.scene.bench, ask.verb, ask.thing):
+        _join(blames, hidden(ask.scene, key, ask.scene.both(ask.usual, where)))
         if ask.left:
-            blames |= hidden(ask.scene, key, ask.left, LEFT)
+            _join(blames, hidden(ask.scene, key, ask.left & where, LEFT))
     return lack_of(blames) if blames else None
 
 
@@ -37,9 +37,18 @@ def hidden(scene: Scene, key: str, where: int, fitted: int = IN) -> dict[str, in
     return found
 
 
-def _worked_at(bench: Bench, verb: Verb, thing: Thing) -> tuple[str, ...]:
-    """A store with a drain is emptied at the drain, not where it is."""
+def _join(blames: dict[str, int], more: dict[str, int]) -> None:
+    for key, where in more.items():
+        blames[key] = blames.get(key, 0) | where
+
+
+def _worked_at(bench: Bench, verb: Verb, thing: Thing) -> list[tuple[str, int]]:
+    """A store with a drain is emptied at the drain, where that is there; not where the store is."""
+    everywhere = bench.cells.everywhere
     if isinstance(thing, Store) and thing.through is not None and verb is Verb.RELEASE:
-        drains = bench.layout.presence.of([thing.through])
-        return tuple(key for key, _ in drains) or (thing.key,)
-    return (thing.key,)
+        places = bench.layout.presence.of([thing.through])
+        rest = everywhere
+        for _, there in places:
+            rest ^= rest & there
+        return [*places, (thing.key, rest)] if rest else places
+    return [(thing.key, everywhere)]

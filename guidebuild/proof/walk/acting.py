@@ -94,10 +94,12 @@ def _ask(ask: Asking, deed: Deed, record: Record) -> bool:
 
 
 def _mind_the_power(ask: Asking) -> None:
-    """If a source is not as it was before this act."""
-    values, before = ask.scene.values, ask.work.values
-    if any(values[plug.key] is not before[plug.key] for plug in ask.scene.layout.sources):
-        lose_power(ask)
+    """Where a source is not as it was before this act."""
+    values, before, changed = ask.scene.values, ask.work.values, 0
+    for plug in ask.scene.layout.sources:
+        changed |= ask.scene.cells.differ(values[plug.key], before[plug.key])
+    if changed:
+        lose_power(ask.scene, changed)
 
 
 def _unmet(ask: Asking, need: Need, lack: Lack, record: Record) -> None:

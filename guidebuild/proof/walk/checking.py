@@ -26,8 +26,14 @@ def do_check(scene: Scene, check: Check, around: Around, record: Record) -> None
 
 
 def _unmet(scene: Scene, need: Need, work: Done, lack: Lack, record: Record) -> None:
-    thing = next(iter(lack.blames))
-    found = scene.found(thing, lack.blames[thing])
-    record.lacks(need, work, thing, found, lack)
+    """One finding in each configuration, about the first thing that is to blame there."""
+    told = 0
+    for thing, where in lack.blames.items():
+        here = scene.without(where, told)
+        if here:
+            told |= here
+            blames = {key: bits & here for key, bits in lack.blames.items() if bits & here}
+            found = scene.found(thing, here)
+            record.lacks(need, work, thing, found, Lack(here, blames))
     for key, where in lack.blames.items():
         scene.forget(key, where)

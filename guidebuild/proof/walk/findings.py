@@ -47,6 +47,6 @@ def _name(one: Unmet | Parting | Ending) -> Hashable:
         case Unmet():
             return one.need, one.thing, one.step.id, one.span.sort_key
         case Parting():
-            return one.thing, one.first, one.second, one.step.id, one.span.sort_key
+            return "parting", one.thing, one.step.id, one.span.sort_key
         case Ending():
             return one.thing, one.because

@@ -20,9 +20,11 @@ def rejoin(mended: Mended, way: MainWay, stepping: Stepping, ends: Ends, found: 
         return
     where = scene.configurations.same(where)
     record = Record(entered_from=mended.way.moment.check, after=mended.way.remedy)
+    spare = len(scene.history.spare)
     walk_rest(way, scene, stepping, record, resume.text, where)
     found.add(record.unmet, record.partings)
     found.add(endings=ends.of(scene, where, record.entered_from, record.after))
+    found.add(endings=left_over(scene, spare, record.entered_from, record.after))
 
 
 def tell_remedy(mended: Mended, found: Findings) -> None:

@@ -10,7 +10,7 @@ from guidebuild.guide.step import Fork, Item, Step
 from guidebuild.proof.cells import Value
 from guidebuild.proof.done import AllDone, Around
 from guidebuild.proof.marks import marked
-from guidebuild.proof.meeting import Difference, meet
+from guidebuild.proof.meeting import Difference, meet, sorted_out
 from guidebuild.proof.mistake import Parting
 from guidebuild.proof.proof import Passage
 from guidebuild.proof.scene import Scene
@@ -100,18 +100,14 @@ class Stepping:
 
 
 def _tell(
-    differences: Iterable[Difference], fork: Fork | None, span: Span, around: Around, record: Record
+    differences: list[Difference], fork: Fork | None, span: Span, around: Around, record: Record
 ) -> None:
-    for one in differences:
-        thing = marked(one.key)
-        first, second = State(one.first), State(one.second)
-        if thing != one.key:  # two units of a goal's part: the marks are no states
-            first = second = State.IN
+    for one in sorted_out(differences):
         record.partings.append(
             Parting(
-                thing=thing,
-                first=first,
-                second=second,
+                thing=marked(one.key),
+                first=State(one.first),
+                second=State(one.second),
                 where=one.where,
                 step=around.step,
                 fork=fork,
