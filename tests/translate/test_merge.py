@@ -162,7 +162,7 @@ def written(part: Part) -> list[Line]:
     return [part.hazard, *part.lines]
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(edited())
 def test_what_still_holds_is_kept_and_what_changed_has_the_class_of_its_edit(
     guides: tuple[list[Part], list[Part]],
@@ -199,7 +199,7 @@ def test_what_still_holds_is_kept_and_what_changed_has_the_class_of_its_edit(
                     assert [one.split(" ")[0] for one in classes[9:].split("; ")] == wanted
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(edited())
 def test_an_outdated_caution_number_or_negation_never_looks_fresh(
     guides: tuple[list[Part], list[Part]],
