@@ -80,7 +80,11 @@ def _paragraph(paragraph: Paragraph) -> None:
     for run in paragraph.runs:
         assert inside(run.span, paragraph.span)
         if len(run.text) == run.span.end - run.span.start:
-            shown = run.span.text.replace("\n", " ").replace("\0", "\N{REPLACEMENT CHARACTER}")
+            shown = (
+                run.span.text.replace("\n", " ")
+                .replace("\r", " ")
+                .replace("\0", "\N{REPLACEMENT CHARACTER}")
+            )
             assert run.text in (shown, "\n")
 
 
