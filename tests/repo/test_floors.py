@@ -65,10 +65,16 @@ def test_a_library_is_imported_in_its_room_only(library: str) -> None:
 
 DISK = {"os", "pathlib", "shutil", "tempfile", "subprocess"}
 MAY_TOUCH_DISK = {"read", "build", "handover", "cli", ""}
+READS_WHAT_SHIPS = {
+    "guidebuild.outputs.html.assets"
+}  # the theme's files, which come with guidebuild
 
 
 @pytest.mark.parametrize("module", list(modules()))
 def test_only_four_rooms_touch_the_disk(module: str) -> None:
-    if room(module) in MAY_TOUCH_DISK:
+    if room(module) in MAY_TOUCH_DISK or module in READS_WHAT_SHIPS:
         return
-    assert not {name.split(".")[0] for name in imports(module)} & DISK
+    assert (
+        not {name if name == "pathlib.pure" else name.split(".")[0] for name in imports(module)}
+        & DISK
+    )

@@ -43,5 +43,11 @@ def imports(module: str) -> frozenset[str]:
             names = {f"{node.module}.{alias.name}" for alias in node.names}
             found.update(names & modules().keys())
             if not names <= modules().keys():
-                found.add(node.module)
+                found.add(node.module if node.module != "pathlib" else _paths(node))
     return frozenset(found)
+
+
+def _paths(node: ast.ImportFrom) -> str:
+    """`pathlib` where files can be touched through it; pure paths are only names."""
+    pure = all(alias.name.startswith("Pure") for alias in node.names)
+    return "pathlib.pure" if pure else "pathlib"
