@@ -7,11 +7,12 @@ from typing import Any
 
 from markdown_it.token import Token
 
-from guidebuild.read.markdown.inline import markdown
+from guidebuild.read.markdown.inline import FROM, markdown
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
 
 _LINE_ENDS = re.compile(r"\r\n?|\n")
+_MARKED = re.compile(r"[\\`*_\[<&\n]")  # no inline rule of CommonMark begins without one of these
 _PARSER = markdown()
 PLAIN_FROM = 30_000  # characters of one paragraph from which it is taken as plain text
 
@@ -65,9 +66,9 @@ class Document:
     def inline(self, token: Token) -> tuple[list[Token], "Places"]:
         """The inline tokens of a block's text, and where they stand."""
         children: list[Token] = []
-        if len(token.content) > PLAIN_FROM:
-            plain = Token("text", "", 0, content=token.content.replace("\n", " "), meta={"from": 0})
-            children.append(plain)
+        if len(token.content) > PLAIN_FROM or not _MARKED.search(token.content):
+            text = token.content.replace("\n", " ")
+            children.append(Token("text", "", 0, content=text, meta={FROM: 0}))
         else:
             _PARSER.inline.parse(token.content, _PARSER, self.env, children)
         return children, Places(self, token)
