@@ -75,6 +75,11 @@ def read_catalogues(root: Path, language: str, files: Iterable[str]) -> Catalogu
     return Catalogued(found, tuple(findings))
 
 
+def has_catalogue(root: Path, file: str, language: str) -> bool:
+    """Whether a content file is translated into a language at all."""
+    return (root / place(file, language)).is_file()
+
+
 def finding(fault: Fault, source: Source) -> Finding:
     """A fault of a file that came from outside, as a finding."""
     line = min(fault.line, len(source.line_starts))

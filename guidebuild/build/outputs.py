@@ -8,7 +8,7 @@ from pathlib import PurePosixPath
 from typing import Any
 
 ROOM = "guidebuild.outputs"
-Maker = Callable[..., Mapping[str, bytes]]  # content, proofs, load (a content path -> its bytes)
+Maker = Callable[[Any, Any, Any, Any], Mapping[str, bytes]]
 
 
 def makers() -> Iterator[tuple[str, Maker]]:

@@ -35,6 +35,11 @@ class Translation:
     stale: Mapping[Span, Stale] = field(default_factory=dict)
     findings: tuple[Finding, ...] = ()
 
+    @property
+    def paths(self) -> frozenset[str]:
+        """The guides that it holds, by their content paths."""
+        return frozenset(proof.guide.path for proof in self.proofs)
+
 
 def translation(root: Path, content: Content, language: str, paths: Sequence[str]) -> Translation:
     """`content` as its readers of `language` get it; `paths`: the guides that are to be proved."""

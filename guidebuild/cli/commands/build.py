@@ -15,6 +15,12 @@ def arguments(parser: ArgumentParser) -> None:
     """What `build` takes."""
     asking.arguments(parser)
     parser.add_argument("--out", metavar="FOLDER", default="site", help="where to (usual: site)")
+    parser.add_argument(
+        "--languages",
+        metavar="TAGS",
+        default="",
+        help="only these, as in de,ar (usual: all that are there)",
+    )
     reporting.arguments(parser)
 
 
@@ -26,11 +32,13 @@ def run(args: Namespace) -> int:
     from pathlib import Path
 
     from guidebuild.build.make import make
+    from guidebuild.build.site_files import Chosen
     from guidebuild.cli.progress import Bar
 
     bar = Bar("Building")
     try:
-        made = make(content.root, Path(args.out), bar)
+        chosen = Chosen(languages=tuple(filter(None, args.languages.split(","))))
+        made = make(content.root, Path(args.out), bar, chosen)
     finally:
         bar.close()
     report = made.report(asking.prefix(content.root))

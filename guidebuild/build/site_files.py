@@ -1,0 +1,92 @@
+"""The files of a site in memory: everything checked, every language proved, every output asked."""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from functools import partial
+from pathlib import Path
+
+from guidebuild.build import outputs
+from guidebuild.build.catalogues import has_catalogue
+from guidebuild.build.check import check_and_keep
+from guidebuild.build.fault import fault
+from guidebuild.build.result import CheckResult
+from guidebuild.build.translations import Translation, translation
+from guidebuild.guide.content import Content
+from guidebuild.reports.parts.report import Fault, Report
+from guidebuild.translate.pseudo import is_pseudo
+
+Progress = Callable[[int, int], None]
+
+
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """What of a content folder is wanted: guides by their ids or numbers, languages by their tags; none: all."""
+
+    guides: tuple[str, ...] = ()
+    languages: tuple[str, ...] = ()
+
+
+ALL = Chosen()
+
+
+@dataclass(frozen=True, slots=True)
+class SiteFiles:
+    """`files`: site path -> bytes, empty where a fault of ours came in the way."""
+
+    result: CheckResult
+    files: Mapping[str, bytes] = field(default_factory=dict)
+    faults: tuple[Fault, ...] = ()
+    languages: tuple[str, ...] = ()
+    paths: tuple[str, ...] = ()  # the guides that are in it
+
+    def report(self, prefix: str = "") -> Report:
+        """The check's report, with the faults of the outputs."""
+        report = self.result.report(prefix)
+        return replace(report, faults=report.faults + self.faults)
+
+
+def site_files(
+    root: Path, chosen: Chosen = ALL, progress: Progress = lambda done, total: None
+) -> SiteFiles:
+    """Everything that the outputs make of a content folder. Findings do not stop it: an author wants to see a draft."""
+    result = check_and_keep(root, progress)
+    content = result.content
+    if result.faults or content is None:
+        return SiteFiles(result)
+    try:
+        proofs = [
+            one for one in result.proofs if _is_chosen(one.guide.path, one.guide.number, chosen)
+        ]
+        paths = tuple(one.guide.path for one in proofs)
+        others = tuple(_others(root, content, paths, chosen.languages))
+        load = partial(load_file, root)
+        made = [(name, maker(content, proofs, load, others)) for name, maker in outputs.makers()]
+        languages = (content.settings.languages[0], *(one.language for one in others))
+        return SiteFiles(result, outputs.merged(made), (), languages, paths)
+    except Exception as error:
+        return SiteFiles(result, faults=(fault(error),))
+
+
+def _is_chosen(path: str, number: object, chosen: Chosen) -> bool:
+    names = {path, path.removesuffix(".md").rpartition("/")[2], str(number)}
+    return not chosen.guides or bool(names & set(chosen.guides))
+
+
+def _others(
+    root: Path, content: Content, paths: Sequence[str], wanted: Sequence[str]
+) -> list[Translation]:
+    """The other languages; in each, the guides that have a catalogue in it."""
+    named = [*content.settings.languages[1:], *(one for one in wanted if is_pseudo(one))]
+    languages = [one for one in dict.fromkeys(named) if not wanted or one in wanted]
+    there = [
+        (one, [path for path in paths if is_pseudo(one) or has_catalogue(root, path, one)])
+        for one in languages
+    ]
+    return [translation(root, content, one, some) for one, some in there if some]
+
+
+def load_file(root: Path, path: str) -> bytes | None:
+    """A file of the content folder for an output: outputs touch no disk themselves."""
+    file = (root / path).resolve()
+    inside = root.resolve() in file.parents
+    return file.read_bytes() if inside and file.is_file() else None
