@@ -1,6 +1,7 @@
 """What the walk may find. Rules turn these into findings; nothing here knows a rule's name."""
 
-from dataclasses import dataclass, field
+from collections.abc import Iterable
+from dataclasses import dataclass, field, replace
 from enum import Enum
 
 from guidebuild.device.acts import Verb
@@ -10,6 +11,14 @@ from guidebuild.guide.blocks.check import Check
 from guidebuild.guide.stage import Stage
 from guidebuild.guide.step import Fork, Step
 from guidebuild.source.span import Span
+
+
+def union(sets: Iterable[State]) -> State:
+    """All the states of some sets."""
+    found = State(0)
+    for one in sets:
+        found |= one
+    return found
 
 
 class Need(Enum):
@@ -54,6 +63,7 @@ class Unmet:
     feeds). `found`: the states in which `thing` surely was. `doing` is a Move, or a Check for POWERED and
     CARRIED. `entered_from`: the check whose remedy or resumed walk showed it; None on the main way.
     `after`: the remedy after whose end the rest was walked again, where only that walk shows it.
+    `blamed_in`: for each of `blames`, where it is to blame; `found_in`: `found` taken apart by configurations.
     """
 
     need: Need
@@ -66,9 +76,22 @@ class Unmet:
     span: Span = field(compare=False)
     entered_from: Check | None = None
     after: Stage | None = None
-    blamed_in: tuple[
-        int, ...
-    ] = ()  # for each of `blames`, the configurations in which it is to blame
+    blamed_in: tuple[int, ...] = ()
+    found_in: tuple[tuple[State, int], ...] = ()
+
+    def only(self, where: int) -> "Unmet":
+        """The same in some of its configurations."""
+        pairs = zip(self.blames, self.blamed_in, strict=True)
+        blamed = [(key, bits & where) for key, bits in pairs if bits & where]
+        found_in = tuple((states, bits & where) for states, bits in self.found_in if bits & where)
+        return replace(
+            self,
+            where=self.where & where,
+            blames=tuple(key for key, _ in blamed),
+            blamed_in=tuple(bits for _, bits in blamed),
+            found=union(states for states, _ in found_in),
+            found_in=found_in,
+        )
 
 
 @dataclass(frozen=True, slots=True)

@@ -128,10 +128,7 @@ class Scene:
         """Nobody knows any more what state a thing is in."""
         self.put(key, where, unknown(self.things[key].kind))
 
-    def found(self, key: str, where: int) -> int:
-        """All states in which a thing may be somewhere in `where`."""
-        states = 0
-        for cell, bits in self.cells.of(self.values[key]):
-            if bits & where:
-                states |= cell
-        return states
+    def found(self, key: str, where: int) -> list[tuple[int, int]]:
+        """The sets of states that a thing has somewhere in `where`, each with where it has them."""
+        cells = ((cell, bits & where) for cell, bits in self.cells.of(self.values[key]))
+        return [(cell, bits) for cell, bits in cells if bits]

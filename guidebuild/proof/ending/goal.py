@@ -22,4 +22,5 @@ def goal_missed(scene: Scene, in_reach: dict[str, int], where: int) -> Iterator[
         elif verb in _LOOKED_AT:
             never = scene.without(there, in_reach.get(key, 0))
             if never:
-                yield Wrong(key, ANY, scene.found(key, never), never, "goal")
+                for found, bits in scene.found(key, never):
+                    yield Wrong(key, ANY, found, bits, "goal")

@@ -5,6 +5,7 @@ from guidebuild.proof.asking import Asking, Lack
 from guidebuild.proof.cells import Value
 from guidebuild.proof.deeds import Deed
 from guidebuild.proof.done import Around, Done
+from guidebuild.proof.effects.doubt import doubt
 from guidebuild.proof.effects.power import lose_power
 from guidebuild.proof.mistake import Need
 from guidebuild.proof.needs.here import here, state
@@ -106,7 +107,7 @@ def _unmet(ask: Asking, need: Need, lack: Lack, record: Record) -> None:
     """One finding; what it blames is unknown from here, and no more is asked where it holds."""
     record.lacks(need, ask.work, ask.key, ask.scene.found(ask.key, lack.where), lack)
     for key, where in lack.blames.items():
-        ask.scene.forget(key, where)
+        doubt(ask.scene, key, where)
     ask.drop(lack.where)
     if need in _SPOILS:
         ask.spoilt |= lack.where
@@ -114,4 +115,4 @@ def _unmet(ask: Asking, need: Need, lack: Lack, record: Record) -> None:
 
 def _not_here(work: Done, record: Record) -> None:
     """No unit of these has the thing: a finding, and nothing is done."""
-    record.lacks(Need.HERE, work, work.key, ABSENT, Lack(work.where, {}))
+    record.lacks(Need.HERE, work, work.key, [(ABSENT, work.where)], Lack(work.where, {}))

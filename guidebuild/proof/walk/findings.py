@@ -37,8 +37,18 @@ class Findings:
             new = one.where ^ (one.where & known)
             if new:
                 self._where[name] = known | new
-                fresh.append(one if new == one.where else replace(one, where=new))
+                fresh.append(one if new == one.where else _only(one, new))
         return fresh
+
+
+def _only(one: Found, where: int) -> Found:
+    match one:
+        case Unmet():
+            return one.only(where)
+        case Parting():
+            return replace(one, where=where)
+        case Ending():
+            return replace(one, where=where)
 
 
 def _name(one: Unmet | Parting | Ending) -> Hashable:

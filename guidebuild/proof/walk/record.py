@@ -1,6 +1,8 @@
 """What one walk writes down as it goes."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
+from typing import TypeAlias
 
 from guidebuild.device.states import State
 from guidebuild.guide.blocks.check import Check
@@ -9,9 +11,11 @@ from guidebuild.guide.step import Step
 from guidebuild.proof.asking import Lack
 from guidebuild.proof.cells import Value
 from guidebuild.proof.done import Done
-from guidebuild.proof.mistake import Need, Parting, Unmet
+from guidebuild.proof.mistake import Need, Parting, Unmet, union
 from guidebuild.proof.proof import Passage
 from guidebuild.proof.scene import History, Scene
+
+Cells: TypeAlias = Sequence[tuple[int, int]]  # sets of states, each with where it is true
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,14 +53,14 @@ class Record:
     moments: list[Moment] = field(default_factory=list)
     done: list[Done] = field(default_factory=list)  # in the step in hand
 
-    def lacks(self, need: Need, work: Done, thing: str, found: int, lack: Lack) -> None:
+    def lacks(self, need: Need, work: Done, thing: str, found: Cells, lack: Lack) -> None:
         """A need surely fails."""
         self.unmet.append(
             Unmet(
                 need=need,
                 doing=work.doing,
                 thing=thing,
-                found=State(found),
+                found=union(State(cell) for cell, _ in found),
                 blames=tuple(lack.blames),
                 where=lack.where,
                 step=work.around.step,
@@ -64,5 +68,6 @@ class Record:
                 entered_from=self.entered_from,
                 after=self.after,
                 blamed_in=tuple(lack.blames.values()),
+                found_in=tuple((State(cell), bits) for cell, bits in found),
             )
         )
