@@ -41,7 +41,7 @@ def case(dice: Dice, mistakes: int = 3) -> Case:
         kits, asked = [use], [*asked, *forms]
     guide = _empty(dice, ink, thing, asked, kits)
     acts = _plan(dice, ink, guide, thing)
-    for _ in range(dice.number(0, mistakes)):
+    for _ in range(dice.pick([0, 0, 1, 1, 2, mistakes])):
         mistaken(dice, ink, thing, asked, acts)
     remedies = ["remedy-1", "remedy-2"][: dice.pick([0, 0, 1, 2])]
     writer = Writer(dice, ink, thing, asked, remedies)
@@ -50,7 +50,7 @@ def case(dice: Dice, mistakes: int = 3) -> Case:
 
 def _empty(dice: Dice, ink: Ink, thing: Device, asked: list[Option], kits: list[KitUse]) -> Guide:
     """The front matter."""
-    verb = dice.pick(["replace", "inspect", "remove", "add", "clean"])
+    verb = dice.pick(["replace", "inspect", "replace", "remove", "add", "replace"])
     movable = [part.id for part in thing.parts if part.host is not None and not part.packing]
     about = kits[0].kit.brings[0].text if kits and dice.often(80) else dice.pick(movable)
     rare = [condition(dice, ink, asked)] if dice.often(12) else []
@@ -66,8 +66,8 @@ def _empty(dice: Dice, ink: Ink, thing: Device, asked: list[Option], kits: list[
         kits=tuple(kits),
         options=tuple(asked),
         exclude=exclude,
-        starts=_states(dice, thing, 8),
-        ends=_states(dice, thing, 12),
+        starts=_states(dice, thing, 6),
+        ends=_states(dice, thing, 8),
     )
 
 
@@ -103,6 +103,7 @@ def _plan(dice: Dice, ink: Ink, guide: Guide, thing: Device) -> list[Wish]:
     goal = world.parts(guide.goal.parts)
     for part in (goal or parts)[:1] + dice.some(parts, 15):
         planner.open(part)
+    planner.strip(goal)
     for part in goal if guide.goal.verb in ("replace", "add") else dice.some(parts, 10):
         planner.change(part)
     planner.move_over()
@@ -115,6 +116,6 @@ def _plan(dice: Dice, ink: Ink, guide: Guide, thing: Device) -> list[Wish]:
         said = torque(dice, ink) if kind is Kind.FASTENER and dice.often(30) else None
         when = when if dice.often(95) else both(when, perhaps(dice, ink, list(guide.options), 50))
         acts.append(Wish(kind, verb, (thing.things[key].id,), when, torque=said))
-    for _ in range(dice.pick([0, 0, 0, 1, 4])):
+    for _ in range(dice.pick([0, 0, 0, 0, 1, 4])):
         acts.insert(dice.below(len(acts) + 1), any_wish(dice, thing))
     return acts or [any_wish(dice, thing)]

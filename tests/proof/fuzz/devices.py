@@ -45,7 +45,7 @@ class Bench:
             for word, state in WORDS[kind].items()
             if word != "absent" or kind is not Kind.POWER
         ]
-        return self.dice.pick(words) if self.dice.often(4) else None
+        return self.dice.pick(words) if self.dice.often(2) else None
 
     def behind(self, name: str, per_cent: int) -> tuple[Said, ...]:
         """Covers: the parts made first hide those made later, seldom the other way round."""

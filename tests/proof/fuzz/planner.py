@@ -19,7 +19,7 @@ from tests.proof.oracle.effects import do
 from tests.proof.oracle.moment import Moment
 from tests.proof.oracle.needs import first_unmet
 from tests.proof.oracle.sets import ABSENT, HALF, IN, LEFT, OUT, WORN
-from tests.proof.oracle.tree import ends
+from tests.proof.oracle.tree import ends, is_on
 
 OPENS = {
     Kind.PART: Verb.REMOVE,
@@ -103,6 +103,13 @@ class Planner:
                 filled = self.moment.world.things[key]
                 if not self.moment.surely(key, IN) and filled is not None:
                     self.close(key)
+
+    def strip(self, parts: list[str]) -> None:
+        """What is on a part may be taken off it before the part is changed."""
+        world = self.moment.world
+        for rider in world.all_parts():
+            if any(is_on(world, rider.key, part) for part in parts) and self.dice.often(35):
+                self.open(rider.key)
 
     def change(self, part: str) -> None:
         """A new one for the old one, or one more."""

@@ -67,7 +67,7 @@ def endings(start: Moment, end: Moment, seen: Iterable[str]) -> dict[Fact, Detai
     wrong: dict[str, Maybe] = {}
     for key in world.things:
         last = wanted(start, key)
-        if last is not None and not end.now[key] & last:
+        if last is not None and not end.now[key] & last and not _on_a_lost_host(end, key):
             wrong[key] = last
     found = {
         Fact("ending", _because(start, end, key), key): Detail(found=end.now[key], other=last)
@@ -96,17 +96,22 @@ def _because(start: Moment, end: Moment, key: str) -> str:
 
 
 def _follows(end: Moment, key: str, wrong: set[str]) -> bool:
-    """A link of a part that is not back, what such a part holds; a part of a host that was lost."""
+    """A link of a part that is not back, or what such a part holds."""
     world, thing = end.world, end.world.things[key]
     match thing:
         case Link():
             return any(part in wrong for one in ends(world, key) for part in chain(world, one))
         case Store() if thing.inside is not None:
             return any(part in wrong for part in chain(world, world.parts([thing.inside])[0]))
-        case Part():
-            return any(end.surely(below, LEFT) for below in chain(world, key)[1:])
         case _:
             return False
+
+
+def _on_a_lost_host(end: Moment, key: str) -> bool:
+    """A part of a host that was lost with the old unit."""
+    world = end.world
+    on = chain(world, key)[1:] if isinstance(world.things[key], Part) else []
+    return any(end.surely(below, LEFT) for below in on)
 
 
 def open_to_the_hand(moment: Moment) -> set[str]:
