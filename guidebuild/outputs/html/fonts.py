@@ -9,12 +9,12 @@ _FACES = ("Regular", "Bold")
 
 @cache
 def font_files() -> dict[str, bytes]:
-    """Names under `fonts/` and their bytes."""
+    """Names under `fonts/`, in small letters as a stick wants them, and their bytes."""
     root = resources.files(_PACKAGE)
     files = {
-        f"AtkinsonHyperlegible-{face}.ttf": root.joinpath(
+        f"atkinson-hyperlegible-{face.lower()}.ttf": root.joinpath(
             "files", f"AtkinsonHyperlegible-{face}.ttf"
         ).read_bytes()
         for face in _FACES
     }
-    return {**files, "LICENSE": root.joinpath("LICENSE").read_bytes()}
+    return {**files, "license.txt": root.joinpath("LICENSE").read_bytes()}

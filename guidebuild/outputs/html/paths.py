@@ -20,7 +20,7 @@ def guide_page(path: str, language: str) -> str:
     """The page of the guide at a content path: `en/larch-p2/replace-the-print-head.html`."""
     parts = PurePosixPath(path).with_suffix("").parts
     inside = parts[1:] if parts[0] == "guides" else parts
-    return "/".join((language, *(portable(part) for part in inside))) + ".html"
+    return "/".join((language.lower(), *(portable(part) for part in inside))) + ".html"
 
 
 def tray_page(path: str, language: str) -> str:
