@@ -10,6 +10,7 @@ from guidebuild.guide.stage import Stage
 from guidebuild.outputs.html.page.after import AfterCare, after_care
 from guidebuild.outputs.html.page.before import Fact, before_facts, who_for
 from guidebuild.outputs.html.page.faults import Fault, faults
+from guidebuild.outputs.html.page.left import LeftRow, left_rows
 from guidebuild.outputs.html.page.plan import PlanStage, plan
 from guidebuild.outputs.html.page.portrait import portrait
 from guidebuild.outputs.html.page.prose import Block, block, words
@@ -69,6 +70,7 @@ class GuideView:
     stages: tuple[StageView, ...]
     after: AfterCare
     faults: tuple[Fault, ...]
+    left: tuple[LeftRow, ...]
     tried_on: tuple[tuple[str, str, str], ...]
     questions: tuple[Question, ...]
     symbols: str
@@ -101,6 +103,7 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
     by_id = _steps(reading, drawn)
     stages = [_stage(reading, stage, by_id) for stage in guide.stages]
     steps = [step for stage in stages if not stage.remedy for step in stage.steps]
+    screws = screw_rows(reading)
     everything = [*steps, *(s for stage in stages if stage.remedy for s in stage.steps)]
     settings = reading.settings
     return GuideView(
@@ -122,13 +125,14 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
         tools=tool_rows(reading, everything),
         kits=tuple(words(kit.name) for kit in reading.kits),
         supplies=supplies(reading),
-        screws=screw_rows(reading),
+        screws=screws,
         standing=standing(reading),
         plan=plan(reading, [stage for stage in stages if not stage.remedy]),
         inspect=tuple(words(said) for kit in reading.kits for said in kit.inspect),
         stages=tuple(stages),
         after=after_care(reading, everything),
         faults=faults(reading, everything),
+        left=left_rows(reading, screws, drawn),
         tried_on=tuple((one.date.text, one.serial.text, one.by.text) for one in guide.tried_on),
         questions=questions(reading),
         symbols=_symbols(reading, drawn, everything),
@@ -173,4 +177,11 @@ def _symbols(reading: Reading, drawn: Mapping[str, Drawn], steps: Sequence[StepV
     others = (case.value for hole in reading.device.holes for case in hole.screw)
     screws = screw_symbols(*worked, *others)
     used = dict.fromkeys(picture.view for step in steps for picture in step.pictures)
+    used |= {id: None for id, view in drawn.items() if _shows_part(reading, view)}
     return screws + "".join(view_symbols(drawn[id]) for id in used)
+
+
+def _shows_part(reading: Reading, view: Drawn) -> bool:
+    """Whether the list of what is left may draw a part from this view."""
+    ids = {reading.device.things[key].id for key in reading.labels.of_thing}
+    return any(layer.id in ids for layer in view.layers)
