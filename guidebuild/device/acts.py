@@ -9,6 +9,8 @@ from guidebuild.device.states import ANY, Kind, State
 class Verb(Enum):
     """What hands do. The word is the one that authors write."""
 
+    __hash__ = object.__hash__  # members are single objects; an enum's own hash is slow, and tables ask it often
+
     REMOVE = "remove"
     LOOSEN = "loosen"
     START = "start"
@@ -66,9 +68,15 @@ TABLE: dict[tuple[Kind, Verb], Change] = {
     (Kind.POWER, Verb.SWITCH_OFF): Change(ANY, _OUT),
 }
 
-OPENING = frozenset({Verb.REMOVE, Verb.DISCONNECT, Verb.RELEASE})  # a single-use thing is worn by these
-REPLACING = frozenset({Verb.RENEW, Verb.EXCHANGE, Verb.ADD})  # done on the bench: reach and safe are not asked
-CLOSING = frozenset({Verb.REFIT, Verb.RECONNECT, Verb.CLOSE, Verb.TIGHTEN, Verb.LOWER, Verb.START, Verb.OFFER})
+OPENING = frozenset(
+    {Verb.REMOVE, Verb.DISCONNECT, Verb.RELEASE}
+)  # a single-use thing is worn by these
+REPLACING = frozenset(
+    {Verb.RENEW, Verb.EXCHANGE, Verb.ADD}
+)  # done on the bench: reach and safe are not asked
+CLOSING = frozenset(
+    {Verb.REFIT, Verb.RECONNECT, Verb.CLOSE, Verb.TIGHTEN, Verb.LOWER, Verb.START, Verb.OFFER}
+)
 
 
 def verbs_of(kind: Kind) -> tuple[Verb, ...]:

@@ -20,13 +20,17 @@ class Hosts:
 
     def __init__(self, presence: Presence) -> None:
         self.presence = presence
+        self._hosts: dict[str, list[tuple[str, int]]] = {}
         self._chains: dict[str, tuple[Chain, ...]] = {}
         self._on: dict[str, list[str]] | None = None
 
     def host(self, key: str) -> list[tuple[str, int]]:
         """The part that this one sits on: key and where. Nothing for the base and what is outside."""
-        host = self.presence.device.part(key).host
-        return [] if host is None else self.presence.parts([host])
+        found = self._hosts.get(key)
+        if found is None:
+            host = self.presence.device.part(key).host
+            found = self._hosts[key] = [] if host is None else self.presence.parts([host])
+        return found
 
     def chains(self, key: str) -> tuple[Chain, ...]:
         """The way down from a part, itself included; disjoint configurations."""

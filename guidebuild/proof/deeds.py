@@ -1,9 +1,11 @@
 """One act on one thing, with all that the record settles beforehand: what to ask of it, what follows it."""
 
+from operator import attrgetter
+
 from guidebuild.device.acts import Verb
 from guidebuild.device.things import Connector, Hole, Part, Thing
 from guidebuild.proof.bench import Bench
-from guidebuild.proof.effects.change import change, ends
+from guidebuild.proof.effects.change import change, end
 from guidebuild.proof.effects.order import Effects, effects
 from guidebuild.proof.needs.here import starts
 from guidebuild.proof.needs.order import Questions, needs
@@ -11,14 +13,14 @@ from guidebuild.proof.plain import ANY
 
 
 class Deed:
-    """`starts`: the states that it starts from, `never` the others; `needs` beyond that, and `effects`, each in order.
+    """`starts`: the states that it starts from, `never` the others; `needs` beyond that, `effects`, each in order.
 
-    `end`: the state that it ends in where it has no other effect, else None. `sources`: it may take a source.
+    `end`: the state that it ends in; `plain`: that is its one effect. `sources`: it may take a source.
     `twin`: a number that screws of a group share which nothing in the record tells apart; None: moved singly.
     """
 
     __slots__ = (
-        "effects", "end", "key", "needs", "never", "sources", "starts", "there", "thing", "twin", "verb",
+        "effects", "end", "key", "needs", "never", "plain", "sources", "starts", "there", "thing", "twin", "verb",
     )  # fmt: skip
 
     def __init__(self, bench: Bench, verb: Verb, thing: Thing, like: "Deed | None" = None) -> None:
@@ -34,9 +36,8 @@ class Deed:
         else:
             self.needs, self.effects = like.needs, like.effects
         self.sources = isinstance(thing, Part) or (isinstance(thing, Connector) and thing.source)
-        measured = isinstance(thing, Hole) and verb in (Verb.TIGHTEN, Verb.REFIT)
-        plain = self.effects == (change,) and not (thing.single_use or measured or self.sources)
-        self.end = ends(thing.kind, verb) if plain else None
+        self.end = end(thing, verb)
+        self.plain = self.effects == (change,)
         self.twin: int | None = None
 
 
@@ -45,12 +46,13 @@ class Deeds:
 
     def __init__(self, bench: Bench) -> None:
         self._bench = bench
-        self._known: dict[tuple[str, str], Deed] = {}
-        self._firsts: dict[tuple[str, str], list[Deed]] = {}
+        self._known: dict[tuple[Verb, str], Deed] = {}
+        self._firsts: dict[str, list[Hole]] = {}
+        self._twins: dict[str, tuple[Hole, int]] = {}
 
     def of(self, verb: Verb, thing: Thing) -> Deed:
         """The deed, the same object again."""
-        slot = (verb.value, thing.key)
+        slot = (verb, thing.key)
         known = self._known.get(slot)
         if known is None:
             known = self._known[slot] = self._make(verb, thing)
@@ -58,18 +60,26 @@ class Deeds:
 
     def _make(self, verb: Verb, thing: Thing) -> Deed:
         """Of screws that nothing tells apart, only the first is looked into."""
-        if not isinstance(thing, Hole) or thing.guards or _is_named(self._bench, thing):
+        twin = self._twin(thing) if isinstance(thing, Hole) else None
+        if twin is None:
             return Deed(self._bench, verb, thing)
-        firsts = self._firsts.setdefault((verb.value, thing.group), [])
-        for first in firsts:
-            if _alike(self._bench, first.thing, thing):
-                deed = Deed(self._bench, verb, thing, first)
-                deed.twin = first.twin
-                return deed
-        deed = Deed(self._bench, verb, thing)
-        deed.twin = len(firsts)
-        firsts.append(deed)
+        first, number = twin
+        like = None if first is thing else self.of(verb, first)
+        deed = Deed(self._bench, verb, thing, like)
+        deed.twin = number
         return deed
+
+    def _twin(self, hole: Hole) -> tuple[Hole, int] | None:
+        """The first screw of its group that it is like, and that one's number; None: it is moved singly."""
+        known = self._twins.get(hole.key)
+        if known is None and not hole.guards and not _is_named(self._bench, hole):
+            firsts = self._firsts.setdefault(hole.group, [])
+            alike = (n for n, one in enumerate(firsts) if _alike(self._bench, one, hole))
+            number = next(alike, len(firsts))
+            if number == len(firsts):
+                firsts.append(hole)
+            known = self._twins[hole.key] = firsts[number], number
+        return known
 
 
 def _is_named(bench: Bench, hole: Hole) -> bool:
@@ -78,12 +88,12 @@ def _is_named(bench: Bench, hole: Hole) -> bool:
     return hole.key in stores.filled_by or hole.key in stores.emptied_by
 
 
-_DECIDE = ("ends", "when", "at", "behind", "behind_inherits", "captive", "single_use", "torque")
+_decisive = attrgetter(
+    "ends", "when", "at", "behind", "behind_inherits", "captive", "single_use", "torque"
+)
 
 
-def _alike(bench: Bench, one: Thing, other: Thing) -> bool:
+def _alike(bench: Bench, one: Hole, other: Hole) -> bool:
     """Whether the record decides all that is asked of two screws of a group, and becomes of them, alike."""
     over = bench.layout.guarding.over
-    return over(one.key) == over(other.key) and all(
-        getattr(one, name) == getattr(other, name) for name in _DECIDE
-    )
+    return over(one.key) == over(other.key) and _decisive(one) == _decisive(other)

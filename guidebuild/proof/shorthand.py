@@ -1,6 +1,6 @@
 """What an author writes in one word, written out: groups, lists, `undo`, `do-up`, captive screws."""
 
-from collections.abc import Iterator
+from collections.abc import Hashable
 from dataclasses import dataclass
 
 from guidebuild.device.acts import TABLE, Verb
@@ -60,37 +60,38 @@ class Shorthand:
         self._bench = bench
         self._deeds = Deeds(bench)
         self._acts: dict[int, Written] = {}
-        self._meanings: dict[tuple[str, str], Meaning | None] = {}
+        self._meanings: dict[tuple[Hashable, str], Meaning] = {}
 
     def written(self, act: Act) -> Written:
         """An act's words in the order in which they are done."""
         known = self._acts.get(id(act))
         if known is None:
             where = self._bench.configurations.bits(act.when)
-            known = self._acts[id(act)] = Written(act, where, list(self._write_out(act)))
+            words: list[tuple[Span, Meaning]] = []
+            if isinstance(act, PartAct):
+                self._write(words, act.undo, "undo", UNDO)
+            self._write(words, act.targets, (act.kind, act.verb), {act.kind: act.verb})
+            if isinstance(act, PartAct):
+                self._write(words, act.do_up, "do-up", DO_UP)
+            known = self._acts[id(act)] = Written(act, where, words)
         return known
 
-    def _write_out(self, act: Act) -> Iterator[tuple[Span, Meaning]]:
-        undo = act.undo if isinstance(act, PartAct) else ()
-        do_up = act.do_up if isinstance(act, PartAct) else ()
-        for said in undo:
-            yield from self._word(said, "undo", UNDO)
-        for said in act.targets:
-            yield from self._word(said, act.verb.value + act.kind.value, {act.kind: act.verb})
-        for said in do_up:
-            yield from self._word(said, "do-up", DO_UP)
+    def _write(
+        self,
+        words: list[tuple[Span, Meaning]],
+        ids: tuple[Said, ...],
+        how: Hashable,
+        verbs: dict[Kind, Verb],
+    ) -> None:
+        for said in ids:
+            slot = (how, said.text)
+            known = self._meanings.get(slot)
+            if known is None:
+                known = self._meanings[slot] = self._mean(said.text, verbs)
+            if known.deeds or known.nowhere:
+                words.append((said.span, known))
 
-    def _word(
-        self, said: Said, how: str, verbs: dict[Kind, Verb]
-    ) -> Iterator[tuple[Span, Meaning]]:
-        slot = (how, said.text)
-        if slot not in self._meanings:
-            self._meanings[slot] = self._mean(said.text, verbs)
-        meaning = self._meanings[slot]
-        if meaning is not None:
-            yield said.span, meaning
-
-    def _mean(self, name: str, verbs: dict[Kind, Verb]) -> Meaning | None:
+    def _mean(self, name: str, verbs: dict[Kind, Verb]) -> Meaning:
         """Unknown ids and things that do not know the act are skipped: the reader has told them."""
         everywhere, there = self._bench.cells.everywhere, 0
         deeds = []
@@ -104,7 +105,10 @@ class Shorthand:
                 deeds.append(deed)
                 there = everywhere if deed.there is everywhere else there | deed.there
         if not deeds:
-            return None
-        nowhere = self._bench.configurations.same(everywhere ^ there)
-        done = tuple(deed for deed in deeds if deed.there)
+            return _NOTHING
+        nowhere = 0 if there is everywhere else everywhere ^ there
+        done = tuple([deed for deed in deeds if deed.there])
         return Meaning(done, nowhere, (deeds[0].verb, deeds[0].key))
+
+
+_NOTHING = Meaning((), 0, (Verb.REMOVE, ""))

@@ -4,7 +4,7 @@ from functools import cache
 
 from guidebuild.device.acts import OPENING, TABLE, Verb
 from guidebuild.device.states import Kind
-from guidebuild.device.things import Hole
+from guidebuild.device.things import Hole, Thing
 from guidebuild.device.units import amount
 from guidebuild.guide.blocks.fastener import FastenerAct
 from guidebuild.proof.asking import Asking
@@ -19,11 +19,15 @@ def ends(kind: Kind, verb: Verb) -> int:
     return int(TABLE[kind, verb].end)
 
 
+def end(thing: Thing, verb: Verb) -> int:
+    """The state that an act leaves a thing in: what is single-use is worn when it is opened."""
+    return WORN if thing.single_use and verb in OPENING else ends(thing.kind, verb)
+
+
 def change(ask: Asking) -> None:
     """The thing is in its new state, in every configuration in which the act is done."""
     thing, verb = ask.thing, ask.verb
-    state = WORN if thing.single_use and verb in OPENING else ends(thing.kind, verb)
-    ask.scene.put(thing.key, ask.done, state)
+    ask.scene.put(thing.key, ask.done, end(thing, verb))
     if isinstance(thing, Hole) and verb in _TIGHTENING:
         too_low = _below_the_record(ask, thing)
         if too_low:

@@ -52,22 +52,26 @@ def _all(kind: Kind, verb: Verb) -> Effects:
 
 def _may_follow(bench: Bench, effect: Effect, thing: Thing) -> bool:
     """Whether the record leaves anything for an effect to do."""
+    if effect is change:
+        return True
     layout = bench.layout
-    if effect in (empty, empty_if_open):
+    if effect is empty or effect is empty_if_open:
         return thing.key in layout.stores.emptied_by
     if effect is fill:
         return thing.key in layout.stores.filled_by
     if effect is break_seals:
         links = layout.touching(thing.key)
         return any(isinstance(link, Joint) and link.joint == "seal" for link in links)
-    if effect in (fitted, new_unit):
+    if effect is fitted or effect is new_unit:
         return bench.guide.goal.verb == "replace" and thing.key in bench.goal
     return True
 
 
 def effects(bench: Bench, verb: Verb, thing: Thing) -> Effects:
     """What follows an act on a thing, its own change among it."""
-    found = [one for one in _all(thing.kind, verb) if _may_follow(bench, one, thing)]
-    if close_joints in found and thing.key not in bench.layout.through:
-        found[found.index(close_joints)] = change
-    return tuple(found)
+    everything = _all(thing.kind, verb)
+    if len(everything) == 1:
+        return everything
+    if everything[0] is close_joints and thing.key not in bench.layout.through:
+        everything = (change, *everything[1:])
+    return tuple([one for one in everything if _may_follow(bench, one, thing)])

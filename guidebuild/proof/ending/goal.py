@@ -7,7 +7,7 @@ from guidebuild.proof.marks import OLD, mark
 from guidebuild.proof.plain import ANY, IN
 from guidebuild.proof.scene import Scene
 
-_LOOKED_AT = ("inspect", "clean", "adjust")
+LOOKED_AT = ("inspect", "clean", "adjust")
 
 
 def goal_missed(scene: Scene, in_reach: dict[str, int], where: int) -> Iterator[Wrong]:
@@ -19,7 +19,7 @@ def goal_missed(scene: Scene, in_reach: dict[str, int], where: int) -> Iterator[
             old = scene.both(scene.surely(mark(key), OLD), scene.surely(key, IN))
             if old & there:
                 yield Wrong(key, IN, IN, old & there, "goal")
-        elif verb in _LOOKED_AT:
+        elif verb in LOOKED_AT:
             never = scene.without(there, in_reach.get(key, 0))
             if never:
                 for found, bits in scene.found(key, never):

@@ -2,15 +2,21 @@
 
 from guidebuild.device.acts import Verb
 from guidebuild.device.ends import LYING_BETWEEN
+from guidebuild.device.states import Kind
 from guidebuild.device.things import Joint, Thing
 from guidebuild.proof.asking import Asking, Lack, lack
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.bodies import one_body
 
 
-def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """Renewing a seal, an adhesive, a film."""
-    return verb is Verb.RENEW and isinstance(thing, Joint) and thing.joint in LYING_BETWEEN
+def asked_of(kind: Kind, verb: Verb) -> bool:
+    """Renewing a joint."""
+    return kind is Kind.JOINT and verb is Verb.RENEW
+
+
+def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """A seal, an adhesive, a film."""
+    return isinstance(thing, Joint) and thing.joint in LYING_BETWEEN
 
 
 def between(ask: Asking) -> Lack | None:

@@ -2,6 +2,7 @@
 
 from guidebuild.device.acts import Verb
 from guidebuild.device.record import POWER
+from guidebuild.device.states import Kind
 from guidebuild.device.things import Connector, Thing
 from guidebuild.proof.asking import Asking, Lack, lack
 from guidebuild.proof.bench import Bench
@@ -9,8 +10,13 @@ from guidebuild.proof.feed import feeders, feeds
 from guidebuild.proof.plain import IN
 
 
-def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """Plugs, but for those that may be worked at any time."""
+def asked_of(kind: Kind, verb: Verb) -> bool:
+    """Plugs."""
+    return kind is Kind.CONNECTOR
+
+
+def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Some may be worked at any time."""
     return isinstance(thing, Connector) and thing.live != "any"
 
 

@@ -2,15 +2,21 @@
 
 from guidebuild.device.acts import Verb
 from guidebuild.device.ends import holds_while
+from guidebuild.device.states import Kind
 from guidebuild.device.things import Link, Store, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.plain import IN
 
 
-def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+def asked_of(kind: Kind, verb: Verb) -> bool:
     """Emptying a store."""
-    return isinstance(thing, Store) and verb is Verb.RELEASE
+    return kind is Kind.STORE and verb is Verb.RELEASE
+
+
+def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """What fills it may be in."""
+    return True
 
 
 def drain(ask: Asking) -> Lack | None:

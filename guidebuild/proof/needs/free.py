@@ -2,7 +2,8 @@
 
 from guidebuild.device.acts import Verb
 from guidebuild.device.ends import holds_while, is_soft
-from guidebuild.device.things import Joint, Link, Part, Thing
+from guidebuild.device.states import Kind
+from guidebuild.device.things import Joint, Link, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.bodies import ties
@@ -11,9 +12,14 @@ from guidebuild.proof.plain import LEFT
 _LEAVING = (Verb.LIFT, Verb.REMOVE, Verb.EXCHANGE, Verb.RENEW)
 
 
-def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+def asked_of(kind: Kind, verb: Verb) -> bool:
     """Parts that leave their place, or go away for good."""
-    return isinstance(thing, Part) and verb in _LEAVING and bool(bench.layout.touching(thing.key))
+    return kind is Kind.PART and verb in _LEAVING
+
+
+def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Something ties it, or what is on it."""
+    return bool(bench.layout.touching(thing.key))
 
 
 def free(ask: Asking) -> Lack | None:

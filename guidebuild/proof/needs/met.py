@@ -2,15 +2,21 @@
 
 from guidebuild.device.acts import CLOSING, Verb
 from guidebuild.device.ends import is_soft
+from guidebuild.device.states import Kind
 from guidebuild.device.things import Link, Part, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.plain import GONE, IN
 
 
-def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
+def asked_of(kind: Kind, verb: Verb) -> bool:
     """Acts that close, `start`, `offer`."""
-    return verb in CLOSING and isinstance(thing, Part | Link)
+    return verb in CLOSING and kind in (Kind.PART, Kind.FASTENER, Kind.CONNECTOR, Kind.JOINT)
+
+
+def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """What is to be met may always be gone."""
+    return True
 
 
 def met(ask: Asking) -> Lack | None:

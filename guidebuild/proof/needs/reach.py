@@ -1,6 +1,7 @@
 """A hand gets at it: nothing that it lies behind is fitted, in the body in which it is worked."""
 
 from guidebuild.device.acts import REPLACING, Verb
+from guidebuild.device.states import Kind
 from guidebuild.device.things import Store, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
@@ -9,10 +10,13 @@ from guidebuild.proof.plain import IN, LEFT
 from guidebuild.proof.scene import Scene
 
 
-def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """What is renewed on the bench is reached there."""
-    if verb in REPLACING:
-        return False
+def asked_of(kind: Kind, verb: Verb) -> bool:
+    """All work, but for what is renewed on the bench and reached there."""
+    return verb not in REPLACING and kind is not Kind.POWER
+
+
+def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Something may hide it."""
     return any(bench.layout.covers.of(key) for key, _ in _worked_at(bench, verb, thing))
 
 

@@ -1,15 +1,21 @@
 """No guard of it is in: the charge is out of the capacitor, the plug out of the wall, the earth tag still on."""
 
 from guidebuild.device.acts import REPLACING, Verb
+from guidebuild.device.states import Kind
 from guidebuild.device.things import Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.plain import IN
 
 
-def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """All work on what something guards; renewing on the bench is none."""
-    return verb not in REPLACING and bool(bench.layout.guarding.over(thing.key))
+def asked_of(kind: Kind, verb: Verb) -> bool:
+    """All work; renewing on the bench is none."""
+    return verb not in REPLACING
+
+
+def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """Something guards it."""
+    return bool(bench.layout.guarding.over(thing.key))
 
 
 def safe(ask: Asking) -> Lack | None:

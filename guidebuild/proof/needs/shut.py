@@ -1,16 +1,21 @@
 """A guard is closed or filled only when all that it guards is in, and filled only with its drain in."""
 
 from guidebuild.device.acts import CLOSING, Verb
-from guidebuild.device.things import Link, Store, Thing
+from guidebuild.device.states import Kind
+from guidebuild.device.things import Store, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.plain import NOT_IN
 
 
-def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """Closing a link that guards, filling a store."""
-    closes = verb is Verb.RESTORE or (verb in CLOSING and isinstance(thing, Link))
-    return closes and (isinstance(thing, Store) or bool(bench.layout.guarding.named(thing.key)))
+def asked_of(kind: Kind, verb: Verb) -> bool:
+    """Closing a link, filling a store."""
+    return verb is Verb.RESTORE or (verb in CLOSING and kind is not Kind.PART)
+
+
+def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """A store may have a drain; a link must guard something."""
+    return isinstance(thing, Store) or bool(bench.layout.guarding.named(thing.key))
 
 
 def shut(ask: Asking) -> Lack | None:

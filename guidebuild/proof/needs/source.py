@@ -1,6 +1,7 @@
 """Power comes from somewhere: a source is mated, if the device has any."""
 
 from guidebuild.device.acts import Verb
+from guidebuild.device.states import Kind
 from guidebuild.device.things import Thing
 from guidebuild.proof.asking import Asking, Lack, lack
 from guidebuild.proof.bench import Bench
@@ -8,9 +9,14 @@ from guidebuild.proof.plain import IN
 from guidebuild.proof.scene import Scene
 
 
-def asked_of(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """Switching on a device that has sources."""
-    return verb is Verb.SWITCH_ON and bool(bench.layout.sources)
+def asked_of(kind: Kind, verb: Verb) -> bool:
+    """Switching on."""
+    return verb is Verb.SWITCH_ON
+
+
+def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
+    """The device has sources."""
+    return bool(bench.layout.sources)
 
 
 def source(ask: Asking) -> Lack | None:

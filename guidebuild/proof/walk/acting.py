@@ -1,5 +1,8 @@
 """One act as written: each single act asked what it needs, then done."""
 
+from collections.abc import Iterable
+from typing import NamedTuple
+
 from guidebuild.guide.blocks.act import Act
 from guidebuild.proof.asking import Asking, Lack
 from guidebuild.proof.cells import Value
@@ -11,13 +14,12 @@ from guidebuild.proof.mistake import Need
 from guidebuild.proof.needs.here import here, state
 from guidebuild.proof.plain import ABSENT
 from guidebuild.proof.scene import Scene
-from guidebuild.proof.shorthand import Meaning, Shorthand
+from guidebuild.proof.shorthand import Shorthand
 from guidebuild.proof.walk.record import Record
+from guidebuild.source.span import Span
 
-_SPOILS = (
-    Need.SHUT,
-    Need.BETWEEN,
-)  # where these fail, what was worked is as doubtful as what is to blame
+# Where these fail, what was worked is as doubtful as what is to blame.
+_SPOILS = (Need.SHUT, Need.BETWEEN)
 
 
 def do_act(scene: Scene, shorthand: Shorthand, act: Act, around: Around, record: Record) -> None:
@@ -26,47 +28,53 @@ def do_act(scene: Scene, shorthand: Shorthand, act: Act, around: Around, record:
     where = scene.configurations.both(around.where, written.where)
     if not where:
         return
-    told = (
-        0  # of one act that forgot its `when`, the first word that is not there is finding enough
-    )
+    told = 0  # where an act forgot its `when`, its first word that is not there is finding enough
     for span, meaning in written.words:
         missing = scene.without(where & meaning.nowhere, told) if meaning.nowhere else 0
         if missing:
             _not_here(Done(around, *meaning.first, act, span, missing, scene.keep()), record)
             told |= missing
-        _do_word(scene, meaning, Done(around, *meaning.first, act, span, where, {}), record)
+        word = Word(around, act, span, where)
+        _do_word(scene, word, meaning.deeds, record)
 
 
-def _do_word(scene: Scene, meaning: Meaning, word: Done, record: Record) -> None:
-    """One id as written. Screws of a group that nothing tells apart are moved as the first of them was."""
+class Word(NamedTuple):
+    """One id as written, and where it is done."""
+
+    around: Around
+    act: Act
+    span: Span
+    where: int
+
+
+def _do_word(scene: Scene, word: Word, deeds: Iterable[Deed], record: Record) -> None:
+    """What one id stands for. Screws that nothing tells apart are moved as the first of them was."""
+    around, act, span, where = word
     twin: int | None = None
     before: Value = 0
     after: Value = 0
-    where = 0
-    for deed in meaning.deeds:
-        here = scene.configurations.both(word.where, deed.there)
+    then = 0
+    for deed in deeds:
+        here = scene.configurations.both(where, deed.there)
         if not here:
             continue
-        work = Done(word.around, deed.verb, deed.key, word.act, word.span, here, scene.keep())
+        work = Done(around, deed.verb, deed.key, act, span, here, scene.keep())
         record.done.append(work)
         scene.history.worked.append((deed.key, work, here))
         value = scene.values[deed.key]
-        if twin is not None and deed.twin == twin and value is before and here is where:
+        if twin is not None and deed.twin == twin and value is before and here is then:
             scene.set(deed.key, after)
         elif do_deed(scene, deed, work, record):
-            twin, before, after, where = deed.twin, value, scene.values[deed.key], here
+            twin, before, after, then = deed.twin, value, scene.values[deed.key], here
         else:
             twin = None
 
 
 def do_deed(scene: Scene, deed: Deed, work: Done, record: Record) -> bool:
     """One act on one thing, in the configurations that have it; whether it lacked nothing."""
-    doubtful = scene.surely(deed.key, deed.never) & work.where
-    if deed.end is not None and not deed.needs and not doubtful:
-        scene.put(deed.key, work.where, deed.end)
-        return True
-    ask = Asking(scene, work, deed.thing, work.where)
     sound = True
+    doubtful = scene.surely(deed.key, deed.never) & work.where
+    ask = Asking(scene, work, deed.thing, work.where)
     if doubtful:
         sound = _ask(ask, deed, record)
     for need, question in deed.needs:
@@ -76,8 +84,11 @@ def do_deed(scene: Scene, deed: Deed, work: Done, record: Record) -> bool:
         if lack is not None:
             _unmet(ask, need, lack, record)
             sound = False
-    for effect in deed.effects:
-        effect(ask)
+    if deed.plain and sound and getattr(work.act, "torque", None) is None:
+        scene.put(deed.key, work.where, deed.end)
+    else:
+        for effect in deed.effects:
+            effect(ask)
     if deed.sources or not sound:
         _mind_the_power(ask)
     return sound

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from guidebuild.guide.stage import Stage
 from guidebuild.guide.step import Step
 from guidebuild.proof.cells import Value
+from guidebuild.proof.ending.goal import LOOKED_AT
 from guidebuild.proof.needs.reach import hidden
 from guidebuild.proof.scene import Scene
 from guidebuild.proof.walk.record import Record
@@ -33,15 +34,23 @@ def main_way(stages: Iterable[Stage]) -> MainWay:
 
 def walk_main(way: MainWay, scene: Scene, stepping: Stepping, record: Record) -> None:
     """From the first step to the last, in every configuration."""
+    goal = scene.bench.guide.goal.verb
+    looked_at = scene.bench.goal if goal in LOOKED_AT else ()
     for stage, step in way.steps:
         way.entered[step.id] = scene.keep()
         _step(scene, stepping, stage, step, scene.everywhere, record)
-        for key in scene.bench.goal:
-            shown = record.passages[-1].shown
-            out = shown
-            for bits in hidden(scene, key, shown).values():
-                out = scene.without(out, bits)
-            way.in_reach[key] = way.in_reach.get(key, 0) | out
+        for key in looked_at:
+            _look(way, scene, key, record.passages[-1].shown)
+
+
+def _look(way: MainWay, scene: Scene, key: str, shown: int) -> None:
+    """A part that the goal is about comes into reach where nothing hides it now."""
+    before = way.in_reach.get(key, 0)
+    out = scene.without(shown, before)
+    if out:
+        for bits in hidden(scene, key, out).values():
+            out = scene.without(out, bits)
+        way.in_reach[key] = before | out
 
 
 def walk_rest(
