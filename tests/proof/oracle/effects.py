@@ -10,6 +10,7 @@ from guidebuild.proof.mistake import Need
 from tests.proof.oracle.arriving import arrives, left_over
 from tests.proof.oracle.conditions import first_that_holds
 from tests.proof.oracle.deeds import Deed
+from tests.proof.oracle.doubt import doubt
 from tests.proof.oracle.joints import break_seals, close_joints, renew_joints
 from tests.proof.oracle.leaving import bring_over, leaves
 from tests.proof.oracle.moment import Moment
@@ -39,8 +40,7 @@ EMPTIES = {
 def do(moment: Moment, deed: Deed, unmet: tuple[Need, set[str]] | None) -> set[str]:
     """Changes the moment; returns what was left over by it."""
     sources = {key: moment.now[key] for key in moment.world.sources()}
-    for blamed in unmet[1] if unmet else ():
-        moment.forget(blamed)
+    doubt(moment, unmet[1] if unmet else ())
     before = moment.copy()
     closed, opened = {deed.thing: True}, {deed.thing: True}
     spare = set()

@@ -45,11 +45,16 @@ def release_left_seals(moment: Moment, before: Moment, part: str) -> dict[str, b
     return {seal: surely and before.surely(part, LEFT) for seal, surely in found.items()}
 
 
+def stays_open(joint: Joint) -> bool:
+    """These do not close by themselves when their part goes on."""
+    return joint.joint in ("solder", "tape", "bead")
+
+
 def close_joints(moment: Moment, before: Moment, deed: Deed) -> dict[str, bool]:
     """The open joints whose ends the part brings into one body; for each whether it surely closed."""
     found = {}
     for joint in moment.world.joints():
-        if joint.joint in ("solder", "tape", "bead") or joint.key in deed.do_up:
+        if stays_open(joint) or joint.key in deed.do_up:
             continue
         two_and_two = pairs(moment.world, joint.key)
         if not any(deed.thing in (between(moment.world, *two) or ()) for two in two_and_two):
