@@ -30,7 +30,7 @@ def examples(rule: str) -> tuple[Example | None, Example | None]:
 
 def _first(folder: Path, pattern: str, rule: str) -> Example | None:
     for path in sorted(folder.glob(pattern)):
-        return example(path.read_text(encoding="utf-8"), rule)
+        return example(path.read_text(encoding="utf-8", errors="replace"), rule)
     return None
 
 

@@ -1,5 +1,6 @@
 """Our own mistakes, caught where they happen so that everything else is still checked."""
 
+import os
 import traceback
 from collections.abc import Iterable
 from pathlib import PurePath
@@ -7,6 +8,7 @@ from pathlib import PurePath
 from guidebuild.reports.parts.report import Fault
 
 PACKAGE = "guidebuild"
+HERE = f"{PurePath(__file__).parents[2]}{os.sep}"  # no path of anybody's machine goes into a report
 
 
 def fault(error: BaseException, rule: str = "", path: str = "") -> Fault:
@@ -14,7 +16,7 @@ def fault(error: BaseException, rule: str = "", path: str = "") -> Fault:
     frames = traceback.extract_tb(error.__traceback__)
     ours = [frame for frame in frames if PACKAGE in PurePath(frame.filename).parts]
     at = f" ({_inside(ours[-1].filename)}, line {ours[-1].lineno})" if ours else ""
-    said = " ".join(str(error).split())[:200]
+    said = " ".join(str(error).replace(HERE, "").split())[:200]
     what = f"{type(error).__name__}{': ' + said if said else ''}{at}"
     return Fault(rule, path, what, "".join(traceback.format_exception(error)))
 

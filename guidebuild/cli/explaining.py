@@ -30,10 +30,10 @@ def _sections(rule: Card, bad: Example | None, good: Example | None) -> Iterator
     for paragraph in (rule.summary, *rule.why.split("\n\n"), *rule.source.split("\n\n")):
         if paragraph:
             yield "\n".join(wrap(paragraph, WIDTH))
-    said = bad.message if bad and bad.message else _readable(rule.message)
+    said = bad.message if bad and bad.message else readable(rule.message)
     yield f"It says\n{_indented(words.sentence(said))}"
     if rule.help and not rule.help.startswith("{"):
-        yield f"What to do\n{_indented(words.sentence(_readable(rule.help)))}"
+        yield f"What to do\n{_indented(words.sentence(readable(rule.help)))}"
     if bad:
         yield f"An example of what it finds\n\n{_quoted(bad)}"
     if good:
@@ -41,7 +41,7 @@ def _sections(rule: Card, bad: Example | None, good: Example | None) -> Iterator
     yield f"To silence it in one place\n    allow: {{{rule.name}: the reason why it is right here}}"
 
 
-def _readable(template: str) -> str:
+def readable(template: str) -> str:
     """A template as one reads it: what is filled in stands between angles."""
     return re.sub(r"\{(\w+)\}", r"‹\1›", template).replace("{{", "{").replace("}}", "}")
 

@@ -72,7 +72,7 @@ def write(reports: Iterable[Wanted], report: "Report") -> None:
         if file == STDOUT:
             print_out(render(report, _look()))
         else:
-            _replace(Path(file), render(report, _look(paper=True)))
+            replace(file, render(report, _look(paper=True)))
 
 
 def _look(paper: bool = False) -> "Look":
@@ -101,8 +101,9 @@ def print_out(text: str) -> None:
     sys.stdout.write(text.encode(encoding, "replace").decode(encoding))
 
 
-def _replace(file: Path, text: str) -> None:
-    """Written beside and put in place, so that no reader meets half a report."""
+def replace(name: str, text: str) -> None:
+    """Write a file beside its place and put it there, so that no reader meets half of it."""
+    file = Path(name)
     data = text.encode("utf-8", "replace")
     try:
         if file.exists() and not file.is_file():  # a pipe, /dev/null: nothing to put in place of
@@ -116,4 +117,4 @@ def _replace(file: Path, text: str) -> None:
         finally:
             beside.unlink(missing_ok=True)
     except OSError as error:
-        raise Trouble(f"Can't write the report {file}: {error.strerror}.") from error
+        raise Trouble(f"Can't write {file}: {error.strerror}.") from error

@@ -83,7 +83,7 @@ def written(path: str, text: str) -> Callable[[Path], None]:
     return write
 
 
-CHANGES = {
+CHANGES: dict[str, Callable[[Path], object]] = {
     "a guide": edited("do-up: shade-screws", "do-up: []", f"{GUIDES}/change-lamp.md"),
     "a guide mended": edited(
         "refit: shade", "refit: shade\ndo-up: shade-screws", f"{GUIDES}/look-at-lamp.md"
@@ -108,7 +108,7 @@ CHANGES = {
 
 @pytest.mark.parametrize("change", CHANGES.values(), ids=CHANGES)
 def test_after_any_change_the_check_says_what_it_says_without_a_cache(
-    content: Path, change: Callable[[Path], None]
+    content: Path, change: Callable[[Path], object]
 ) -> None:
     assert told(check(content, jobs=1)) == told(check(content, jobs=1, cache=False))
     change(content)

@@ -6,14 +6,13 @@ RULE is a rule's name as a finding tells it.
 import sys
 from argparse import ArgumentParser, Namespace
 
-from guidebuild.cli import codes
+from guidebuild.cli import codes, reporting
 
 
 def arguments(parser: ArgumentParser) -> None:
     """What `explain` takes."""
-    parser.add_argument(
-        "rule", metavar="RULE", nargs="?", help="a rule's name; without it, all names"
-    )
+    parser.add_argument("rule", metavar="RULE", nargs="?", help="its name; without it, all names")
+    parser.add_argument("--all", metavar="FILE", help="write all rules into one page of HTML")
 
 
 def run(args: Namespace) -> int:
@@ -22,6 +21,11 @@ def run(args: Namespace) -> int:
     from guidebuild.cli.explaining import explained
     from guidebuild.cli.spelling import did_you_mean
 
+    if args.all is not None:
+        from guidebuild.cli.rules_page import rules_page
+
+        reporting.replace(args.all, rules_page())
+        return codes.CLEAN
     if args.rule is None:
         width = max(map(len, rulebook.names()), default=0)
         for name in rulebook.names():
