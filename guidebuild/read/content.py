@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from pathlib import Path, PurePath
 
 from guidebuild.guide.content import Content
-from guidebuild.read.faults import outside_content
-from guidebuild.read.files import folder, guide_paths
+from guidebuild.read.faults import file_missing, outside_content
+from guidebuild.read.files import folder, guide_paths, misnamed_paths, shared_paths
 from guidebuild.read.guide.read import read_guide
 from guidebuild.read.guide.shared import SharedStages
 from guidebuild.read.library import Library
@@ -47,19 +47,18 @@ def read_content(
     return content, report.findings
 
 
-def _is_shared(path: str) -> bool:
-    steps = path.split("/")
-    return steps[0] == "guides" and path.endswith(".md") and "shared" in steps[1:-1]
-
-
 def _rest(library: Library, shared: SharedStages) -> None:
     """What no guide draws on: read too, so that one run shows all that is wrong."""
     for id_ in library.device_ids:
         library.record(id_)
     for id_ in library.kit_ids:
         library.kit_of(id_)
-    for path in sorted(path for path in library.folder.files if _is_shared(path)):
+    for path in shared_paths(library.folder):
         shared.file(path)
+    for path in misnamed_paths(library.folder):
+        right = path.removesuffix(".yml") + ".yaml"
+        nothing = Span(Source(path, ""), 0, 0)
+        library.report.tell(file_missing, nothing, file=right, do=f"give `{path}` this name")
     for path in sorted(library.folder.leaving):
         if path.endswith((".md", ".yaml")):
             nothing = Span(Source(path, ""), 0, 0)

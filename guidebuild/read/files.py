@@ -83,37 +83,55 @@ def _long_line(source: Source) -> Span | None:
 
 def folder(root: Path, report: Report) -> Folder:
     """What lies under `root`. Links are followed only where they stay inside."""
-    files, leaving = set(), set()
-    top = os.path.realpath(root)
-    waiting, seen = [""], {top}
+    files: set[str] = set()
+    leaving: set[str] = set()
+    top = os.path.realpath(root) + os.sep
+    waiting = [("", False)]  # folders, and whether a link led there: in it, no other is followed
     while waiting:
-        below = waiting.pop()
+        below, linked = waiting.pop()
         for entry in _listing(root, below):
-            path = f"{below}{entry.name}"
-            if entry.is_symlink():
-                target = os.path.realpath(entry.path)
-                if not target.startswith(top + os.sep):
-                    leaving.add(path)
-                    continue
-                if entry.is_dir():
-                    if target in seen:
-                        continue
-                    seen.add(target)
-            if entry.is_dir():
-                waiting.append(path + "/")
+            path, link = f"{below}{entry.name}", entry.is_symlink()
+            if link and not os.path.realpath(entry.path).startswith(top):
+                leaving.add(path)
+            elif entry.is_dir():
+                if not (link and (linked or _goes_round(entry.path))):
+                    waiting.append((path + "/", linked or link))
             elif entry.is_file():
                 files.add(path)
     return Folder(root, report, frozenset(files), frozenset(leaving))
 
 
 def guide_paths(found: Folder) -> list[str]:
-    """The guides of a folder: `guides/<device>/<guide>.md`."""
-    return [path for path in found.files if _is_guide(path)]
+    """The guides of a folder: `guides/<device>/<guide>.md`; all Markdown there but shared stages."""
+    return [path for path in found.files if _is_text(path) and not _is_shared(path)]
 
 
-def _is_guide(path: str) -> bool:
-    steps = path.split("/")
-    return steps[0] == "guides" and path.endswith(".md") and len(steps) == 3
+def shared_paths(found: Folder) -> list[str]:
+    """The shared stages of a folder, in order: what lies in a folder `shared`."""
+    return sorted(path for path in found.files if _is_text(path) and _is_shared(path))
+
+
+def misnamed_paths(found: Folder) -> list[str]:
+    """Records, kits and settings with an ending that nobody reads, in order."""
+    return sorted(path for path in found.files if path.endswith(".yml") and _is_ours(path))
+
+
+def _is_text(path: str) -> bool:
+    return path.startswith("guides/") and path.endswith(".md")
+
+
+def _is_shared(path: str) -> bool:
+    return "shared" in path.split("/")[1:-1]
+
+
+def _is_ours(path: str) -> bool:
+    return path.startswith(("devices/", "kits/")) or "/" not in path
+
+
+def _goes_round(link: str) -> bool:
+    """Whether a link leads to a folder that it lies in, however far up."""
+    above = os.path.realpath(os.path.dirname(link)) + os.sep
+    return above.startswith(os.path.realpath(link) + os.sep)
 
 
 def _listing(root: Path, below: str) -> list["os.DirEntry[str]"]:

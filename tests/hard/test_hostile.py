@@ -154,6 +154,14 @@ def test_a_link_to_the_folder_above(root: Path) -> None:
     assert told(root) == [("outside-content", GUIDE, 7, 18)]
 
 
+def test_links_that_lead_round_and_round(root: Path) -> None:
+    for name, other in (("one", "two"), ("two", "one")):
+        (root / "guides" / name).mkdir()
+        (root / "guides" / name / "on").symlink_to(root / "guides" / other)
+    write(root, "guides/one/words.md", "Words\n")
+    assert {path for _, path, *_ in told(root)} == {"guides/one/words.md", "guides/two/on/words.md"}
+
+
 def test_a_stage_in_itself_by_way_of_another(root: Path) -> None:
     for name, other in (("first", "second"), ("second", "first")):
         text = f"---\ndevice: larch-p2\n---\n\n# [On]({other}.md)\n\n## {name}\n"
@@ -196,6 +204,20 @@ def test_a_file_that_may_not_be_read(root: Path) -> None:
     if os.access(root / GUIDE, os.R_OK):
         pytest.skip("this user may read everything")
     assert told(root) == [("file-missing", GUIDE, 1, 1)]
+
+
+def test_a_file_with_an_ending_that_nobody_reads(root: Path) -> None:
+    (root / "kits/larch-head.yaml").rename(root / "kits/larch-head.yml")
+    assert told(root) == [
+        ("unknown-id", "guides/larch-p2/replace-the-head.md", 5, 7),
+        ("file-missing", "kits/larch-head.yml", 1, 1),
+    ]
+
+
+def test_a_guide_in_a_place_of_its_own(root: Path) -> None:
+    (root / "guides/more/of/them").mkdir(parents=True)
+    write(root, "guides/more/of/them/guide.md", "Words\n")
+    assert told(root) == [("wrong-type", "guides/more/of/them/guide.md", 1, 1)]
 
 
 def test_no_folder_at_all(tmp_path: Path) -> None:

@@ -1,6 +1,10 @@
 """The commented samples in `schema/samples` are a content folder, and nothing is wrong with it."""
 
+import pytest
+import yaml
+
 from guidebuild.shipped import shipped
+from tests.language.as_json import validator
 from tests.language.folders import read
 
 PLACES = {
@@ -23,6 +27,14 @@ def test_the_samples_are_read_without_a_finding() -> None:
     content, findings = read(samples())
     assert [f"{one.span.line}: {one.rule}: {one.message}" for one in findings] == []
     assert [one.whole for one in content.guides] == [True]
+
+
+@pytest.mark.parametrize("name", ["guidebuild", "tools", "terms", "device", "kit"])
+def test_an_editor_that_knows_yaml_types_accepts_the_samples(name: str) -> None:
+    text = (shipped("schema") / "samples" / f"{name}.yaml").read_text(encoding="utf-8")
+    values = yaml.safe_load(text)  # `70` a number here, and `true` true
+    schema = {"guidebuild": "settings"}.get(name, name)
+    assert [error.message for error in validator(schema).iter_errors(values)] == []
 
 
 def test_the_settings_are_what_the_sample_says() -> None:

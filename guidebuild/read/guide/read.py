@@ -1,6 +1,6 @@
 """One guide with its device: the file, its shared stages, its kits, its options, all ids looked up."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from guidebuild.device.kit import Kit
 from guidebuild.device.option import Option, Origin
@@ -11,6 +11,7 @@ from guidebuild.guide.guide import Allow, Guide
 from guidebuild.read.device.join import joined, model_option
 from guidebuild.read.device.options import options
 from guidebuild.read.device.thing import state
+from guidebuild.read.faults import duplicate_id
 from guidebuild.read.guide.allow import allows
 from guidebuild.read.guide.body import Body, body
 from guidebuild.read.guide.matter import devices, matter
@@ -22,8 +23,10 @@ from guidebuild.read.library import Library
 from guidebuild.read.markdown.front import front
 from guidebuild.read.references.guide import Lookup
 from guidebuild.read.references.record import there
+from guidebuild.read.report import Report
 from guidebuild.read.shape.entry import Entry
 from guidebuild.read.yaml.read import read_entry
+from guidebuild.source.finding import Related
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
@@ -94,7 +97,7 @@ def _made(parts: _Parts, library: Library) -> GuideRead:
         span=Span(parts.source, 0, len(parts.source.text)),
         language=library.settings.languages[0],
         kits=kits,
-        options=_unique(asked),
+        options=_unique(asked, library.report),
         exclude=(*device.exclude, *entry.get("exclude", ())),
         starts=_states(entry.entry("starts"), device, lookup),
         ends=_states(entry.entry("ends"), device, lookup),
@@ -107,11 +110,19 @@ def _made(parts: _Parts, library: Library) -> GuideRead:
     lookup.guide(guide)
     if guide.video is not None:
         there(guide.video, folders(path, [one.id for one in parts.models]), library)
-    return _with_files(replace(guide), lookup.names.mended(), parts, library)
+    return _with_files(guide, lookup.names.mended(), parts, library)
 
 
-def _unique(asked: tuple[Option, ...]) -> tuple[Option, ...]:
-    return tuple({option.id: option for option in reversed(asked)}.values())[::-1]
+def _unique(asked: tuple[Option, ...], report: Report) -> tuple[Option, ...]:
+    """Each option once; a second of the same id is told."""
+    found: dict[str, Option] = {}
+    for option in asked:
+        if option.id in found:
+            first = Related(found[option.id].span, "taken here")
+            do = "give it another id"
+            report.tell(duplicate_id, option.span, related=(first,), id=option.id, do=do)
+        found.setdefault(option.id, option)
+    return tuple(found.values())
 
 
 def _states(entry: Entry | None, device: Device, lookup: "Lookup") -> dict[str, State]:

@@ -14,7 +14,6 @@ from guidebuild.read.guide.section import Break, Fence, Section
 from guidebuild.read.guide.slug import slug
 from guidebuild.read.markdown.runs import Image
 from guidebuild.read.shape.entry import Entry
-from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 
 Find: TypeAlias = Callable[[Image], Picture | None]  # a picture with its path, or None (and told)
@@ -125,9 +124,3 @@ def _method(section: Section, made: Filled, blocks: Blocks) -> Method:
         when = made.head.get("when", None)
         blocks.allows += allows(made.head, Span(span.source, heading.line.start, section.end))
     return Method(heading.title, when, tuple(made.items), span)
-
-
-def title_of(section: Section) -> Said:
-    """The heading's words; a section without one has none."""
-    assert section.heading is not None  # asked of headings only
-    return section.heading.title

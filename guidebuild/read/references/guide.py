@@ -1,10 +1,11 @@
 """The ids in a guide: in its acts and blocks, its conditions, its front matter and its kits."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from guidebuild.device.condition import Condition
 from guidebuild.device.record import Device
 from guidebuild.device.states import Kind
+from guidebuild.device.things import Part
 from guidebuild.guide.blocks.act import Act
 from guidebuild.guide.blocks.caution import Caution
 from guidebuild.guide.blocks.check import Check
@@ -18,10 +19,12 @@ from guidebuild.guide.guide import Guide, KitUse
 from guidebuild.guide.prose import Bullets, Paragraph, Picture, Quote
 from guidebuild.guide.stage import Stage
 from guidebuild.guide.step import Fork, Item, Step
+from guidebuild.read.faults import duplicate_id
 from guidebuild.read.guide.pictures import folders
 from guidebuild.read.references.conditions import look_up_conditions
 from guidebuild.read.references.names import Names, tell_unknown
 from guidebuild.read.references.record import Around, there
+from guidebuild.source.finding import Related
 from guidebuild.source.said import Said
 
 _LINKS = (Kind.FASTENER, Kind.CONNECTOR, Kind.JOINT, Kind.STORE)
@@ -57,6 +60,8 @@ class Lookup:
     def _kit(self, use: KitUse) -> None:
         kit = use.kit
         self.names.things(kit.brings, Kind.PART)
+        for take_off in (kit.take_off, *(form.take_off for form in kit.forms)):
+            self._packing(take_off)
         materials = [one.item for one in kit.materials]
         tools = list(kit.tools)
         for form in kit.forms:
@@ -65,6 +70,15 @@ class Lookup:
             tools += form.tools
         self._materials(tuple(materials))
         self._tools(tuple(tools))
+
+    def _packing(self, take_off: Mapping[str, Said]) -> None:
+        """What comes on a new unit has ids of its own."""
+        for id_, name in take_off.items():
+            thing = self.device.things[self.device.names[id_][0]]
+            if not (isinstance(thing, Part) and thing.packing):
+                first = Related(thing.span, "taken here")
+                do = "give what must be taken off another id"
+                self.report.tell(duplicate_id, name.span, related=(first,), id=id_, do=do)
 
     def _stage(self, stage: Stage) -> None:
         if stage.remedy is not None:

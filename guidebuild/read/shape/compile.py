@@ -44,7 +44,8 @@ def _bare(schema: Schema, inside: str) -> Reader:
     if reads in SCALARS:
         return _scalar(schema)
     if "enum" in schema or "const" in schema:
-        return _word(tuple(schema.get("enum", [schema.get("const")])))
+        said = schema.get("enum", [schema.get("const")])
+        return _word(tuple(one for one in said if isinstance(one, str)))
     if "anyOf" in schema and "properties" not in schema:
         return _any(schema["anyOf"], inside, schema)
     if schema.get("type") == "array":

@@ -9,9 +9,8 @@ _TOKEN = re.compile(
 )
 
 
-def flow_end(text: str, start: int) -> int | None:
-    """The offset after the bracket that closes the one at `start`, or None."""
-    depth = 0
+def flow_end(text: str, start: int, depth: int = 0) -> int | None:
+    """The offset after the bracket that closes the one at `start`, or None; `depth` are open already."""
     for token in _TOKEN.finditer(text, start):
         match token.group():
             case "[" | "{":
@@ -21,35 +20,20 @@ def flow_end(text: str, start: int) -> int | None:
                 if depth == 0:
                     return token.end()
             case "#":
-                return _past_comment(text, token.start(), start, depth)
+                return _past_comment(text, token.start(), depth)
             case _:
                 pass
     return None
 
 
-def _past_comment(text: str, hash_at: int, start: int, depth: int) -> int | None:
+def _past_comment(text: str, hash_at: int, depth: int) -> int | None:
     """A ` #` inside brackets: a comment if the bracket goes on below, else it swallows the bracket."""
     line_end = text.find("\n", hash_at)
     line_end = len(text) if line_end < 0 else line_end
     closing = max(text.rfind("}", hash_at, line_end), text.rfind("]", hash_at, line_end))
     if closing >= 0:
         return closing + 1
-    return flow_end_from(text, line_end, depth)
-
-
-def flow_end_from(text: str, at: int, depth: int) -> int | None:
-    """As `flow_end`, from the middle of brackets that are `depth` deep."""
-    for token in _TOKEN.finditer(text, at):
-        match token.group():
-            case "[" | "{":
-                depth += 1
-            case "]" | "}":
-                depth -= 1
-                if depth == 0:
-                    return token.end()
-            case _:
-                pass
-    return None
+    return flow_end(text, line_end, depth)
 
 
 def flow_traps(text: str, start: int, end: int) -> Iterator[tuple[int, int, str]]:
