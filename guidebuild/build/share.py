@@ -3,10 +3,10 @@
 import os
 import signal
 from collections.abc import Callable, Iterator, Sequence
+from concurrent.futures import ProcessPoolExecutor
 from contextlib import contextmanager
 from functools import partial
-from multiprocessing import get_all_start_methods, get_context
-from multiprocessing.pool import Pool
+from multiprocessing import active_children, get_all_start_methods, get_context
 from pathlib import Path
 
 from guidebuild.build.batch import Batch
@@ -28,7 +28,7 @@ def run_all(
     pieces = [*_pieces(paths, jobs * PIECES), *([[]] if rest else [])]
     whole, done = Batch(), 0
     with _pool(jobs) as pool:
-        for piece, batch in zip(pieces, pool.imap(partial(_piece, root), pieces), strict=True):
+        for piece, batch in zip(pieces, pool.map(partial(_piece, root), pieces), strict=True):
             whole.add(batch)
             done += len(piece)
             progress(done, len(paths))
@@ -66,12 +66,16 @@ def _pieces(paths: Sequence[str], count: int) -> list[Sequence[str]]:
 
 
 @contextmanager
-def _pool(jobs: int) -> Iterator[Pool]:
-    """Processes that leave Ctrl-C to us and end with us."""
+def _pool(jobs: int) -> Iterator[ProcessPoolExecutor]:
+    """Processes that leave Ctrl-C to us and end with us; one that is killed is told, not waited for."""
     method = "fork" if "fork" in get_all_start_methods() else "spawn"
-    pool = get_context(method).Pool(jobs, signal.signal, (signal.SIGINT, signal.SIG_IGN))
+    leave_it = (signal.SIGINT, signal.SIG_IGN)
+    pool = ProcessPoolExecutor(jobs, get_context(method), signal.signal, leave_it)
     try:
         yield pool
+    except BaseException:
+        for process in active_children():
+            process.terminate()
+        raise
     finally:
-        pool.terminate()
-        pool.join()
+        pool.shutdown(cancel_futures=True)

@@ -99,6 +99,15 @@ def test_a_fault_keeps_the_site_that_stands(lamp: Path) -> None:
     assert [path.name for path in (lamp / "site").iterdir()] == ["README.md"]
 
 
+def test_a_process_that_is_killed_is_told_and_not_waited_for(lamp: Path) -> None:
+    guides(lamp, 20)
+    done = start(lamp, "import os; os.kill(os.getpid(), 9)", "check", "--jobs=2")
+    out, err = done.communicate(timeout=60)
+    assert done.returncode == 3
+    assert "BrokenProcessPool" in err
+    assert "Traceback" not in out + err
+
+
 @pytest.mark.parametrize("count", [0, 20])
 @pytest.mark.parametrize("command", ["check", "build"])
 def test_ctrl_c_stops_at_once_and_leaves_nothing_behind(
