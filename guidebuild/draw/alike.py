@@ -5,8 +5,8 @@ from dataclasses import dataclass
 
 from guidebuild.device.screw import Screw
 from guidebuild.draw.dimension import from_outside, upright
-from guidebuild.draw.screw import ScrewSize, from_above, shadow, size_of
-from guidebuild.draw.svg import Box, drawing, element, line, number, path, text
+from guidebuild.draw.screw import ScrewSize, screw_id, size_of
+from guidebuild.draw.svg import Box, drawing, element, figure, line, number, text, use
 
 SCALE = 4
 _TIP = 1.1  # mm, an arrow
@@ -21,7 +21,10 @@ class Lookalike:
 
 
 def alike_svg(screws: Sequence[Lookalike], title: str) -> str:
-    """Two or more screws, their lengths beginning on one line; each next one's difference is dimensioned."""
+    """Two or more screws, their lengths beginning on one line; each next one's difference is dimensioned.
+
+    It refers to `screw_symbols` of these screws.
+    """
     sizes = [size_of(one.screw) for one in screws]
     wide = max(float(one.head.diameter) for one in sizes)
     pitch = wide + (5.4 if len(screws) == 2 else 8.6)
@@ -47,10 +50,9 @@ def _one(one: Lookalike, size: ScrewSize, x: float, head_y: float) -> str:
     half = float(size.head.diameter) / 2
     axes = line("ctr", (x, head_y - half - 1), (x, size.length + 1))
     axes += line("ctr", (x - half - 0.8, head_y), (x + half + 0.8, head_y))
-    top = element("g", from_above(one.screw), transform=f"translate({number(x)} {number(head_y)})")
-    side = element(
-        "g", path("ink", shadow(one.screw)), transform=f"translate({number(x)} 0) rotate(90)"
-    )
+    top = use(f"{screw_id(one.screw)}-top", (x, head_y))
+    stand = f"translate({number(x)} 0) rotate(90)"
+    side = element("use", href=f"#{screw_id(one.screw)}", transform=stand)
     return axes + top + side + text("num", (x - half - 1.7, head_y + 0.65), one.label, 1.9)
 
 
@@ -62,7 +64,7 @@ def _length(size: ScrewSize, middle: float, beside: float) -> str:
     foot = middle + side * (size.diameter / 2 + 0.4)
     ends = line("thin", (edge, 0), (x + 0.8 * side, 0))
     ends += line("thin", (foot, size.length), (x + 0.8 * side, size.length))
-    return ends + upright(x, 0, size.length, number(size.length), _TIP, 1.4)
+    return ends + upright(x, 0, size.length, figure(size.length), _TIP, 1.4)
 
 
 def _difference(
@@ -77,4 +79,4 @@ def _difference(
     to_second = middle + pitch - second.diameter / 2 - 0.4
     ends = line("thin", (from_first, first.length), (x + 0.9, first.length))
     ends += line("thin", (x - 0.9, second.length), (to_second, second.length))
-    return ends + from_outside(x, low, high, number(round(high - low, 3)), _TIP, 1.9)
+    return ends + from_outside(x, low, high, figure(round(high - low, 3)), _TIP, 1.9)

@@ -1,18 +1,18 @@
-"""Path data moved, scaled, measured: fontTools reads and writes it (arcs become cubic curves)."""
+"""Path data moved, scaled, measured: fontTools reads and writes it (arcs become cubic curves, quarters arcs again)."""
 
 import re
 from functools import lru_cache
-from math import isfinite
 from typing import Any
 
 from fontTools.misc.transform import Transform  # type: ignore[import-untyped]
 from fontTools.pens.boundsPen import BoundsPen  # type: ignore[import-untyped]
 from fontTools.pens.pointInsidePen import PointInsidePen  # type: ignore[import-untyped]
-from fontTools.pens.svgPathPen import SVGPathPen  # type: ignore[import-untyped]
+from fontTools.pens.roundingPen import RoundingPen  # type: ignore[import-untyped]
 from fontTools.pens.transformPen import TransformPen  # type: ignore[import-untyped]
 from fontTools.svgLib.path import parse_path  # type: ignore[import-untyped]
 
-from guidebuild.draw.svg import Box, Point, number
+from guidebuild.draw.short_pen import ShortPen
+from guidebuild.draw.svg import Box, Point
 
 Matrix = tuple[float, float, float, float, float, float]
 PLAIN: Matrix = (1, 0, 0, 1, 0, 0)
@@ -64,17 +64,12 @@ def times(first: Matrix, second: Matrix) -> Matrix:
 
 def moved(data: str, by: Matrix) -> str:
     """Path data after a transform; empty where it can't be read or leaves the finite."""
-    pen = SVGPathPen(None, ntos=_short)
+    pen = ShortPen()
     try:
         parse_path(data, TransformPen(pen, by))
     except (ValueError, IndexError, TypeError, AssertionError, NotImplementedError, OverflowError):
         return ""
-    drawn: str = pen.getCommands()
-    return "" if "nan" in drawn or "inf" in drawn else drawn
-
-
-def _short(value: float) -> str:
-    return number(round(value, 2)) if isfinite(value) else "nan"
+    return pen.data
 
 
 def bounds(data: str) -> Box | None:
@@ -91,8 +86,15 @@ def bounds(data: str) -> Box | None:
 def inside(data: str, at: Point) -> bool:
     """Whether a point lies inside the closed parts of a path."""
     pen = PointInsidePen(None, at, evenOdd=True)
+    steady = RoundingPen(
+        pen, roundFunc=_settled
+    )  # arcs end a hair off the corner where the next begins
     try:
-        parse_path(data, pen)
+        parse_path(data, steady)
     except (NotImplementedError, AssertionError):
         return False
     return bool(pen.getResult())
+
+
+def _settled(value: float) -> float:
+    return round(value, 4)

@@ -22,7 +22,7 @@ def film_seconds(file: BinaryIO) -> Decimal | None:
             return _webm(file)
         if start[4:8] == b"ftyp":
             return _mp4(file)
-    except (struct.error, IndexError, ValueError, OverflowError):
+    except (struct.error, IndexError, ValueError, ArithmeticError):
         return None
     return None
 

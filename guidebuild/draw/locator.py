@@ -13,7 +13,7 @@ from guidebuild.draw.look import WORKED, End, HoleLook, Reference, Scene
 from guidebuild.draw.marks import arrow_tip
 from guidebuild.draw.placing import place
 from guidebuild.draw.scale_bar import scale_bar
-from guidebuild.draw.svg import Box, Point, circle, drawing, element, line, number, text
+from guidebuild.draw.svg import Box, Point, bent, circle, drawing, element, number, text
 from guidebuild.draw.target import face_point, main_box, middle_inside, touching
 from guidebuild.draw.view import Drawn
 
@@ -149,7 +149,7 @@ def _end_of(drawn: Drawn, reference: Reference) -> End:
 
 
 def _leader(leader: Leader, end: End) -> str:
-    landing = line("ldr", leader.outer, leader.bend) + line("ldr", leader.bend, leader.tip)
+    landing = bent("ldr", leader.outer, leader.bend, leader.tip)
     dot = end is End.DOT
     mark = circle("tip", leader.tip, 1.05) if dot else arrow_tip(leader.tip, leader.angle)
     figure = text("num", (leader.middle, leader.outer[1] - 2.1), leader.label, _NUMBER)

@@ -2,19 +2,20 @@
 
 from math import cos, pi, sin
 
-from guidebuild.draw.svg import Box, Point, circle, line, number, path, polygon, rect, text
+from guidebuild.draw.svg import Box, Point, circle, element, number, path, polygon, rect, text
+
+
+def hole_symbol() -> str:
+    """A threaded hole of radius 1, once in each page: its core as a circle, its thread as a thin
+    three-quarter ring, a centre cross."""
+    core = circle("mid", (0, 0), 0.73) + path("thin", "M0,-1A1,1 0 1 0 1,0")
+    return element("g", core, path("ctr", "M-1.8,0H1.8M0,-1.8V1.8"), id="hole")
 
 
 def empty_hole(at: Point, radius: float) -> str:
-    """A threaded hole: the core as a circle, the thread as a thin three-quarter ring, a centre cross."""
-    x, y = at
-    reach = 1.8 * radius
-    size = f"{number(radius)},{number(radius)}"
-    thread = f"M{number(x)},{number(y - radius)}A{size} 0 1 0 {number(x + radius)},{number(y)}"
-    cross = line("ctr", (x - reach, y), (x + reach, y)) + line(
-        "ctr", (x, y - reach), (x, y + reach)
-    )
-    return circle("mid", at, 0.73 * radius) + path("thin", thread) + cross
+    """The hole where a screw is out; it refers to `hole_symbol`."""
+    place = f"translate({number(at[0])} {number(at[1])}) scale({number(radius)})"
+    return element("use", href="#hole", transform=place)
 
 
 def order_square(at: Point, figure: str) -> str:

@@ -13,6 +13,7 @@ from guidebuild.device.head_size import HeadSize, head_size
 from guidebuild.device.screw import Screw
 from guidebuild.device.vocabulary import heads
 from guidebuild.draw.head import head
+from guidebuild.draw.marks import hole_symbol
 from guidebuild.draw.recess import recess
 from guidebuild.draw.svg import (
     Box,
@@ -23,7 +24,6 @@ from guidebuild.draw.svg import (
     line,
     path,
     polygon,
-    steady,
     use,
 )
 from guidebuild.draw.thread import Shank, shank
@@ -110,13 +110,14 @@ def screw_box(*screws: Screw) -> Box:
 
 
 def screw_symbols(*screws: Screw) -> str:
-    """Symbols `#<screw_id>` (side) and `#<screw_id>-top` (above): once in each page that shows these screws."""
+    """Symbols `#<screw_id>` (side), `#<screw_id>-top` (above) and that of an empty hole: once in each page
+    that shows these screws."""
     found = {
-        screw_id(one): element("path", id=screw_id(one), class_="ink", d=shadow(one))
+        screw_id(one): path("ink", shadow(one), id=screw_id(one))
         + element("g", from_above(one), id=f"{screw_id(one)}-top")
         for one in screws
     }
-    return steady("".join(found[key] for key in sorted(found)))
+    return hole_symbol() + "".join(found[key] for key in sorted(found))
 
 
 def screw_svg(

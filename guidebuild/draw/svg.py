@@ -6,7 +6,9 @@ from dataclasses import dataclass
 from itertools import pairwise
 from xml.sax.saxutils import escape, quoteattr
 
-_LINE = re.compile(r'class="(?:wide|mid|thin|ctr|hid|sym)\b[^"]*"')
+_NEEDLESS = re.compile(
+    r"[ ,]+(?=-)"
+)  # what parts two numbers of a path where the second has a sign
 
 Point = tuple[float, float]
 
@@ -56,10 +58,16 @@ class Box:
         return Box(min(xs), min(ys), max(xs) - min(xs), max(ys) - min(ys))
 
 
-def number(value: float) -> str:
-    """At most three decimals, no needless zero, never `-0`."""
+def figure(value: float) -> str:
+    """A number as a reader meets it: at most three decimals, no needless zero, never `-0`."""
     text = f"{value:.3f}".rstrip("0").rstrip(".")
     return "0" if text == "-0" else text
+
+
+def number(value: float) -> str:
+    """A number as SVG takes it, as short as may be: `.5`, for a page has thousands."""
+    text = figure(value)
+    return text.replace("0.", ".", 1) if text.startswith(("0.", "-0.")) else text
 
 
 def element(name: str, /, *children: str, **attributes: str | float | None) -> str:
@@ -77,14 +85,19 @@ def _value(value: str | float) -> str:
     return value if isinstance(value, str) else number(value)
 
 
-def path(class_: str, data: str) -> str:
+def path(class_: str, data: str, **attributes: str | float | None) -> str:
     """A path of a line class."""
-    return element("path", class_=class_, d=data)
+    return element("path", class_=class_, d=_NEEDLESS.sub("", data), **attributes)
 
 
 def line(class_: str, start: Point, end: Point) -> str:
     """A straight line."""
     return path(class_, f"M{_pair(start)}L{_pair(end)}")
+
+
+def bent(class_: str, *points: Point) -> str:
+    """A line with corners."""
+    return path(class_, "M" + "L".join(map(_pair, points)))
 
 
 def circle(class_: str, centre: Point, radius: float) -> str:
@@ -114,15 +127,6 @@ def use(symbol: str, at: Point = (0, 0)) -> str:
     """A symbol that stands once in the page (see `symbols`)."""
     x, y = (value or None for value in at)
     return element("use", href=f"#{symbol}", x=x, y=y)
-
-
-def steady(markup: str) -> str:
-    """Symbols whose lines keep their width however they are scaled.
-
-    It must stand on the lines themselves: style rules that name an ancestor (`.view *`) do not reach what is
-    used from elsewhere, and the property is not inherited.
-    """
-    return _LINE.sub(r'\g<0> vector-effect="non-scaling-stroke"', markup)
 
 
 def drawing(

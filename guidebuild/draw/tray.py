@@ -3,7 +3,7 @@
 from guidebuild.device.screw import Screw
 from guidebuild.draw.dimension import upright
 from guidebuild.draw.screw import from_above, shadow, size_of
-from guidebuild.draw.svg import Box, drawing, element, line, number, path, text
+from guidebuild.draw.svg import Box, drawing, element, figure, line, number, path, text
 
 _GAP = 2.6  # mm between two screws
 _WIDE = 82.0  # mm: a pocket's drawing is never wider (the pockets stand two abreast on A4)
@@ -38,7 +38,7 @@ def lie_svg(screw: Screw, count: int, title: str) -> str:
     ends += line(
         "thin", (x - 1, size.length), (start + half - size.diameter / 2 - 0.6, size.length)
     )
-    dimension = ends + upright(x, 0, size.length, number(size.length), 1.8, 3.5)
+    dimension = ends + upright(x, 0, size.length, figure(size.length), 1.8, 3.5)
     bottom = max(high * ((count - 1) // row) + size.length + 1.6, top_at[1] + half + 1)
     upper = -size.before - 1.6
     right = start + step * min(count, row)

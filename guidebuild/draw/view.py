@@ -13,7 +13,7 @@ from guidebuild.device.states import Kind
 from guidebuild.draw.clean import SHAPES, clean_svg
 from guidebuild.draw.curve import PLAIN, Matrix, bounds, matrix, moved, numbers, times
 from guidebuild.draw.shapes import classes_of, data_of, own_classes
-from guidebuild.draw.svg import Box, Point, element, number, path, steady, text
+from guidebuild.draw.svg import Box, Point, element, number, path, text
 
 _DEEP = 40  # groups inside groups; a deeper file is cut off there
 
@@ -58,7 +58,7 @@ class Layer:
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """A view ready to be drawn. `name` is unique on a page; `size` in mm; `box` is round all shapes."""
+    """A view ready to be drawn. `name` is unique in a device; `size` in mm; `box` is round all shapes."""
 
     name: str
     size: tuple[float, float]
@@ -84,7 +84,7 @@ def read_view(device: Device, view: View, svg: str | None) -> Drawn:
     whole = _round(boxes) if boxes else Box(0, 0, width, height)
     if not whole.width or not whole.height:  # a single line is no drawing to fit
         whole = Box(0, 0, width, height)
-    return Drawn(f"{device.id}-{view.id}", (width, height), whole, layers)
+    return Drawn(view.id, (width, height), whole, layers)
 
 
 def _to_mm(root: Element, width: float, height: float) -> Matrix:
@@ -218,7 +218,7 @@ def view_symbols(drawn: Drawn) -> str:
 
     `#v-<name>-<n>-in` is what lies inside its outline.
     """
-    return steady("".join(_symbol(drawn, n, layer) for n, layer in enumerate(drawn.layers)))
+    return "".join(_symbol(drawn, n, layer) for n, layer in enumerate(drawn.layers))
 
 
 def layer_id(drawn: Drawn, n: int, inner: bool = False) -> str:
