@@ -106,7 +106,7 @@ def _found(proof: Proof, outcomes: dict[int, Outcome]) -> Iterator[str]:
             expected[fact] = expected.get(fact, Detail()).joined(detail)
     for fact in told.keys() & expected.keys():
         mine, theirs = expected[fact], told[fact]
-        if fact.what in ("left-over", "CARRIED"):  # several things at once; told without states
+        if fact.what == "left-over":  # told while it happens, not by its state at the end
             continue
         if (theirs.found, theirs.other) != (mine.found, mine.other):
             yield (

@@ -1,7 +1,7 @@
 """What `prove` says, taken apart by configuration, in the form in which the oracle speaks."""
 
 from guidebuild.guide.stage import Stage
-from guidebuild.proof.mistake import Ending, Need, Parting, Unmet
+from guidebuild.proof.mistake import Ending, Parting, Unmet
 from guidebuild.proof.proof import Proof
 from tests.proof.oracle.facts import Detail, Fact
 from tests.proof.oracle.sets import unpacked
@@ -29,9 +29,8 @@ def fact_of(told: Unmet | Parting | Ending) -> Fact:
     """What makes a finding that one and no other."""
     match told:
         case Unmet(need=need):
-            thing = "" if need is Need.CARRIED else told.thing
             place = told.span.start
-            return Fact("unmet", need.name, thing, told.step.id, place, _id(told.after))
+            return Fact("unmet", need.name, told.thing, told.step.id, place, _id(told.after))
         case Parting(fork=fork):
             place = -1 if fork is None else fork.span.start
             return Fact("parting", "", told.thing, told.step.id, place, _id(told.after))

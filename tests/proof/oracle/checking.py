@@ -11,7 +11,7 @@ from tests.proof.oracle.sets import IN, NOT_IN
 
 
 def ask(moment: Moment, check: Check, facts: Facts, step: str, after: str) -> None:
-    """A powered check needs power; a check of a function needs what carries it."""
+    """A powered check needs power; a check of a function needs what carries it; the first that is not right is told."""
     place = check.span.start
     if check.powered and not moment.perhaps(POWER, IN):
         fact = Fact("unmet", Need.POWERED.name, POWER, step, place, after)
@@ -19,15 +19,15 @@ def ask(moment: Moment, check: Check, facts: Facts, step: str, after: str) -> No
         moment.forget(POWER)
         return
     tested = {said.text for said in check.tests}
-    not_right = {
+    not_right = [
         link.key
         for link in moment.world.links()
         if tested & {said.text for said in link.carries} and moment.surely(link.key, NOT_IN)
-    }
+    ]
     if not_right:
-        found = frozenset().union(*(moment.now[key] for key in not_right))
-        fact = Fact("unmet", Need.CARRIED.name, "", step, place, after)
-        facts.tell(fact, Detail(frozenset(not_right), found))
+        first = not_right[0]
+        fact = Fact("unmet", Need.CARRIED.name, first, step, place, after)
+        facts.tell(fact, Detail(frozenset(not_right), moment.now[first]))
     for key in not_right:
         moment.forget(key)
 
