@@ -15,6 +15,7 @@ from guidebuild.translate.messages.text import Mark, Piece, Text, joined, plain,
 Word: TypeAlias = str | int | Decimal | Text
 
 RIGHT_TO_LEFT = frozenset({"ar", "fa", "he", "ur", "ps", "sd", "ug", "yi", "dv"})
+ANGLES = frozenset("°′″")
 NARROW = "\u00a0"  # between a number and its unit: never broken
 
 
@@ -69,8 +70,9 @@ class Sayer:
         return write_number(Decimal(value), self.language)
 
     def quantity(self, value: Decimal, unit: str) -> Text:
-        """`0.30 N·m`; a bare count has no unit."""
-        return text(f"{self.number(value)}{NARROW}{unit}" if unit else self.number(value), _Q)
+        """`0.30 N·m`; a bare count has no unit, and an angle no space (SI brochure 5.4.3)."""
+        space = "" if unit in ANGLES or not unit else NARROW
+        return text(f"{self.number(value)}{space}{unit}", _Q)
 
     def said(self, quantity: Quantity) -> Text:
         """A quantity of the author's."""

@@ -1,5 +1,6 @@
 """The author's sentences as pieces: marks kept, quantities kept together."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import TypeAlias
@@ -9,6 +10,7 @@ from guidebuild.guide.language.words import tokens
 from guidebuild.source.said import Said
 from guidebuild.translate.messages.text import Mark, Piece, Text
 
+_ANGLE = re.compile(r"[ \u00a0](?=[°′″]$)")  # an angle has no space before its sign
 _MARKS = {"strong": Mark.STRONG, "emphasis": Mark.EMPHASIS, "code": Mark.CODE}
 
 
@@ -75,7 +77,7 @@ def _quantities(said: str, mark: Mark, href: str | None) -> Iterator[Piece]:
         if kind == "quantity":
             if start > done:
                 yield Piece(said[done:start])
-            yield Piece(found.replace(" ", "\u00a0"), Mark.QUANTITY)
+            yield Piece(_ANGLE.sub("", found).replace(" ", "\u00a0"), Mark.QUANTITY)
             done = end
     if done < len(said):
         yield Piece(said[done:])
