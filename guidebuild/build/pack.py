@@ -9,6 +9,7 @@ from pathlib import Path
 
 from guidebuild.build.site_files import Chosen, Progress, SiteFiles, site_files
 from guidebuild.build.stick_page import stick_page
+from guidebuild.build.sticks import note
 from guidebuild.build.trouble import Trouble
 from guidebuild.handover.bag import bagged
 from guidebuild.handover.single import single
@@ -21,12 +22,13 @@ SINGLE = "single"  # the folder of the guides as one file each
 
 @dataclass(frozen=True, slots=True)
 class Wish:
-    """What to pack, and as what: `form` is `folder`, `zip` or `bag`; `number` names the stick."""
+    """What to pack, and as what: `form` is `folder`, `zip` or `bag`; `number` names the stick, `holder` who gets it."""
 
     to: Path
     form: str = "folder"
     chosen: Chosen = field(default_factory=Chosen)
     number: str = ""
+    holder: str = ""
     with_single: bool = True
     dry: bool = False
 
@@ -57,7 +59,10 @@ def pack(root: Path, wish: Wish, progress: Progress = lambda done, total: None) 
     bad = tuple(bad_names(sizes))
     if bad or wish.dry:
         return Packed(site, sizes, bad)
-    return Packed(site, sizes, (), _write(wish, files, progress))
+    written = _write(wish, files, progress)
+    if wish.holder:
+        note(root, site, wish.number or "-", wish.holder, written_on().isoformat())
+    return Packed(site, sizes, (), written)
 
 
 def written_on() -> date:

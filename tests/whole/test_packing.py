@@ -111,3 +111,24 @@ def test_a_place_that_is_no_stick_is_said_so(tmp_path: Path) -> None:
     done = guidebuild("verify", tmp_path, cwd=tmp_path)
     assert done.returncode == 1
     assert "SHA256SUMS: missing" in done.stdout
+
+
+def test_a_stick_with_an_old_caution_is_called_back(tmp_path: Path) -> None:
+    content = shutil.copytree(CONTENT, tmp_path / "content")
+    for number, holder in (("TS-01", "bench 2"), ("TS-02", "field 7")):
+        words = ("--to", tmp_path / number, "--number", number, "--holder", holder, "--no-single")
+        assert guidebuild("pack", content, *words, cwd=tmp_path).returncode == 0
+    assert guidebuild("recall", content, cwd=tmp_path).stdout == "0 of 2 sticks are out of date.\n"
+    record = content / "devices/larch-p2/device.yaml"
+    text = record.read_text(encoding="utf-8")
+    record.write_text(
+        text.replace("Use only plastic tools near the cell.", "Use no tool near the cell.")
+    )
+    words = ("--to", tmp_path / "TS-02", "--number", "TS-02", "--holder", "field 7", "--no-single")
+    guidebuild("pack", content, *words, cwd=tmp_path)
+    done = guidebuild("recall", content, cwd=tmp_path)
+    assert done.returncode == 1
+    assert "Stick TS-01, with bench 2" in done.stdout
+    assert "Cautions changed: " in done.stdout
+    assert "TS-02" not in done.stdout
+    assert done.stdout.endswith("1 of 2 sticks are out of date.\n")

@@ -22,6 +22,12 @@ def arguments(parser: ArgumentParser) -> None:
     )
     parser.add_argument("--languages", metavar="TAGS", default="", help="only these, as in de,ar")
     parser.add_argument("--number", metavar="NAME", default="", help="what the stick is called")
+    parser.add_argument(
+        "--holder",
+        metavar="NAME",
+        default="",
+        help="who gets it: noted in the content's sticks.csv",
+    )
     parser.add_argument("--bag", action="store_true", help="as a bag (RFC 8493)")
     parser.add_argument(
         "--no-single", action="store_true", help="without the one-file guides for phones"
@@ -40,7 +46,9 @@ def run(args: Namespace) -> int:
 
     chosen = Chosen(*(tuple(filter(None, one.split(","))) for one in (args.guides, args.languages)))
     form = "bag" if args.bag else "zip" if args.to.endswith(".zip") else "folder"
-    wish = Wish(Path(args.to), form, chosen, args.number, not args.no_single, args.dry_run)
+    wish = Wish(
+        Path(args.to), form, chosen, args.number, args.holder, not args.no_single, args.dry_run
+    )
     bar = Bar("Packing")
     try:
         packed: Packed = pack(root, wish, bar)
