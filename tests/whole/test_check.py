@@ -4,11 +4,14 @@ import json
 import os
 from pathlib import Path
 
+import jsonschema
 import pytest
 
+from guidebuild.shipped import shipped
 from tests.whole.project import Said, change, copy, guidebuild
 
 SAID = Path(__file__).parent / "said"
+SARIF = Path(__file__).parents[1] / "reports" / "data"  # the OASIS schema, see its README
 GUIDE = "content/guides/brill-7/change-lamp.md"
 
 
@@ -43,6 +46,23 @@ def test_plain_words_for_a_screen_reader(lamp: Path) -> None:
     change(lamp / GUIDE, "refit: shade\ndo-up: shade-screws", "refit: shade")
     said = check(lamp, "--report", "plain=-")
     assert said.out == (SAID / "screws-not-back-plain.txt").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("refit: shade\ndo-up: shade-screws", "refit: shade"),
+        ("do-up: shade-screws", "do-up: shade-screws.left"),
+        ("undo: shade-screws", "undo: shade-scrws"),
+    ],
+)
+def test_what_is_written_for_machines_keeps_to_its_schema(lamp: Path, old: str, new: str) -> None:
+    change(lamp / GUIDE, old, new)
+    check(lamp, "--report=json=out.json", "--report=sarif=out.sarif")
+    ours = json.loads((shipped("schema") / "report.schema.json").read_text(encoding="utf-8"))
+    sarif = json.loads((SARIF / "sarif-2.1.0-rtm.5.json").read_text(encoding="utf-8"))
+    jsonschema.Draft202012Validator(ours).validate(json.loads((lamp / "out.json").read_bytes()))
+    jsonschema.Draft4Validator(sarif).validate(json.loads((lamp / "out.sarif").read_bytes()))
 
 
 def test_several_reports_in_one_run(lamp: Path) -> None:
