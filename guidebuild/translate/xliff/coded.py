@@ -15,11 +15,7 @@ def inline(text: str, old: bool = False) -> str:
     def element(found: re.Match[str]) -> str:
         closing, number, alone = found.groups()
         if alone:
-            return (
-                f'<x id="{number}"/>'
-                if old
-                else f'<ph id="{number}" disp="line break"/>'
-            )
+            return f'<x id="{number}"/>' if old else f'<ph id="{number}" disp="line break"/>'
         if closing:
             return "</g>" if old else "</pc>"
         shown = f"dispStart={quoteattr(f'<{number}>')} dispEnd={quoteattr(f'</{number}>')}"
