@@ -5,7 +5,8 @@ import re
 import pytest
 
 from guidebuild.draw.alike import Lookalike, alike_svg
-from guidebuild.draw.tray import lie_svg, rule_svg
+from guidebuild.draw.screw import screw_id, screw_symbols
+from guidebuild.draw.tray import lie_height, lie_svg, rule_svg
 from tests.draw.reading import extent, millimetres, of_class, tree, view_box
 from tests.outside.screws import screw
 
@@ -19,13 +20,15 @@ SCREWS = {
 
 @pytest.mark.parametrize(("words", "length"), SCREWS.items())
 def test_measured_length_is_the_designation(words: str, length: float) -> None:
-    sheet = tree(lie_svg(screw(words), 3, "three"))
+    one = screw(words)
+    sheet = tree(lie_svg(one, 3, "three"))
     assert millimetres(sheet) == pytest.approx(view_box(sheet)[2:], abs=2e-3)  # 1:1
-    shadows = [node for node in of_class(sheet, "ink", "path") if len(node.get("d", "")) > 250][-3:]
-    assert len(shadows) == 3
-    for node in shadows:
-        least, most = extent(node.get("d", ""), 0)
-        assert most - max(0.0, least) == pytest.approx(length, abs=2e-3)
+    assert [use.get("href") for use in sheet.iter("use")].count(f"#{screw_id(one)}") == 3
+    assert "scale" not in lie_svg(one, 3, "three")
+    symbols = tree(f"<g>{screw_symbols(one)}</g>")
+    (shadow,) = [node for node in symbols if node.get("id") == screw_id(one)]
+    least, most = extent(shadow.get("d", ""), 0)
+    assert most - max(0.0, least) == pytest.approx(length, abs=2e-3)
     assert [node.text for node in of_class(sheet, "dim")] == [str(length)]
 
 
@@ -41,6 +44,7 @@ def test_many_screws_lie_in_rows_inside_the_drawing(count: int) -> None:
     ]
     assert len(set(places)) == count
     assert width <= 84
+    assert height == pytest.approx(lie_height(one, count))
     assert all(x < px < x + width and y <= py and py + 8 <= y + height for px, py in places)
 
 

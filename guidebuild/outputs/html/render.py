@@ -8,17 +8,19 @@ from markupsafe import Markup, escape
 
 from guidebuild.draw.hatch import patterns_svg
 from guidebuild.draw.keys import key_svg
-from guidebuild.draw.symbols import alert_svg, first_angle_svg
+from guidebuild.draw.symbols import alert_svg, cloud_svg, first_angle_svg
+from guidebuild.draw.tray import rule_svg
 from guidebuild.outputs.html.page.guide import GuideView
 from guidebuild.shipped import shipped
 from guidebuild.translate.messages.sayer import Sayer, Word
-from guidebuild.translate.messages.text import Mark, Piece, Text, joined, plain
+from guidebuild.translate.messages.text import Age, Mark, Piece, Text, joined, plain
 
 POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; "
     "media-src 'self' data:; connect-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'"
 )
 _LEGEND = ("now", "mid", "off", "hatch", "hole", "ring", "order")
+_MARKED = frozenset({Age.BEHIND, Age.SOURCE, Age.WAS})
 _ELEMENTS = {
     Mark.QUANTITY: ('<bdi class="q">', "</bdi>"),
     Mark.REFERENCE: ('<span class="ref-in">', "</span>"),
@@ -39,11 +41,24 @@ def _piece(piece: Piece) -> Markup:
         return Markup("<br>")
     before, after = _ELEMENTS.get(piece.mark, ("", ""))
     inside = Markup(before) + escape(piece.words) + Markup(after)
-    if piece.language is not None:
-        inside = Markup('<span lang="{}">{}</span>').format(piece.language, inside)
+    if piece.age is not Age.FRESH or piece.language is not None:
+        inside = _aged(piece, inside)
     if piece.href is not None:
         return Markup('<a href="{}">{}</a>').format(piece.href, inside)
     return inside
+
+
+def _aged(piece: Piece, inside: Markup) -> Markup:
+    """What is no fresh translation is marked, and told in which language it is."""
+    kind = Markup(' class="{}"').format(piece.age.value) if piece.age in _MARKED else ""
+    language = Markup(' lang="{}"').format(piece.language) if piece.language else ""
+    return Markup("<span{}{}>{}</span>").format(kind, language, inside)
+
+
+def behind(blocks: Iterable[Text]) -> str:
+    """`source` where a source stands before its outdated translation, `behind` where only that stands, or ``."""
+    ages = {piece.age for said in blocks for piece in said}
+    return "source" if Age.SOURCE in ages else "behind" if Age.BEHIND in ages else ""
 
 
 @cache
@@ -69,13 +84,16 @@ def environment(theme: str, language: str) -> Environment:
         "script_words": tuple(form for key in _scripted(say) for form in say.forms(key).items()),
         "policy": Markup(POLICY),
         "alert": Markup(alert_svg()),
+        "cloud": Markup(cloud_svg()),
         "patterns": Markup(patterns_svg()),
+        "tray_rule": Markup(rule_svg(say.plain("tray.rule"))),
         "first_angle": Markup(first_angle_svg(say.plain("title.projection"))),
         "legend": tuple((kind, key_svg(kind)) for kind in _LEGEND),
     }
     env.filters |= {
         "show": show,
         "plain": plain,
+        "behind": behind,
         "references": lambda marks: _references(say, marks),
         "step_link": lambda step: _step_link(say, step),
         "remedy_links": lambda guide: _remedy_links(say, guide),

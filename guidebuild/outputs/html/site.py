@@ -7,8 +7,9 @@ from guidebuild.guide.content import Content
 from guidebuild.outputs.html.assets import assets
 from guidebuild.outputs.html.edition import Edition, Tongue, tongues
 from guidebuild.outputs.html.page.guide import GuideView, guide_view
-from guidebuild.outputs.html.page.reading import reading
+from guidebuild.outputs.html.page.reading import Reading, reading
 from guidebuild.outputs.html.page.start import GuideEntry, start_view
+from guidebuild.outputs.html.page.tray import tray_view
 from guidebuild.outputs.html.paths import guide_page, root_of, start_page, tray_page
 from guidebuild.outputs.html.render import page
 from guidebuild.outputs.html.views import Load, views
@@ -51,6 +52,8 @@ def _edition(
         entries.append(GuideEntry(guide_page(path, language), proof.device.id, view))
         shown = [one for one in editions if path in one.paths]
         yield from _guide(theme, language, path, view, shown)
+        if view.screws:
+            yield _tray(theme, said, view, editions[0].language)
     start = start_view(content.settings, entries)
     first = editions[0].language
     here = start_page(language, first)
@@ -65,22 +68,38 @@ def _edition(
 def _guide(
     theme: str, language: str, path: str, view: GuideView, editions: Sequence[Edition]
 ) -> Files:
-    """The sheet of a guide, and its tray sheet."""
+    """The sheet of a guide."""
+    shared = _shared(path, language, view, editions[0].language)
+    tongues_to = _to(editions, language, path)
+    yield (
+        guide_page(path, language),
+        page(theme, language, "guide.html", **shared, tongues=tongues_to),
+    )
+
+
+def _tray(theme: str, reading: Reading, view: GuideView, first: str) -> tuple[str, bytes]:
+    """The tray sheet of a guide that takes screws out."""
+    path, language = reading.guide.path, reading.say.language
+    shared = _shared(path, language, view, first)
+    tray = tray_view(reading, view.screws, _name(guide_page(path, language)))
+    data = page(theme, language, "tray.html", **shared, tray=tray, tongues=())
+    return tray_page(path, language), data
+
+
+def _shared(path: str, language: str, view: GuideView, first: str) -> dict[str, object]:
+    """What both pages of a guide need."""
     sheet, tray = guide_page(path, language), tray_page(path, language)
-    links = (("guide", sheet.rpartition("/")[2]), ("tray", tray.rpartition("/")[2]))
-    first = editions[0].language
-    shared = {
+    links = [("guide", _name(sheet)), *([("tray", _name(tray))] if view.screws else [])]
+    return {
         "guide": view,
         "root": root_of(sheet),
         "links": links,
         "start": start_page(language, first),
     }
-    yield (
-        sheet,
-        page(theme, language, "guide.html", **shared, tongues=_to(editions, language, path)),
-    )
-    if view.screws:
-        yield tray, page(theme, language, "tray.html", **shared, tongues=())
+
+
+def _name(page: str) -> str:
+    return page.rpartition("/")[2]
 
 
 def _to(editions: Sequence[Edition], language: str, path: str) -> tuple[Tongue, ...]:
