@@ -19,6 +19,16 @@ class Mark(Enum):
     BREAK = "break"  # a new line; `words` is empty
 
 
+class Age(Enum):
+    """How a text stands to its source, on a page in another language."""
+
+    FRESH = "fresh"
+    MISSING = "missing"  # not translated: the source's words, in its language
+    BEHIND = "behind"  # the translation of an earlier source
+    SOURCE = "source"  # the source's words, since the translation would mislead
+    WAS = "was"  # that translation, after the source
+
+
 @dataclass(frozen=True, slots=True)
 class Piece:
     """A run of words; `href` where it leads somewhere; `language` where it is not the page's."""
@@ -27,6 +37,7 @@ class Piece:
     mark: Mark = Mark.PLAIN
     href: str | None = None
     language: str | None = None
+    age: Age = Age.FRESH
 
 
 Text: TypeAlias = tuple[Piece, ...]

@@ -5,7 +5,6 @@ from dataclasses import dataclass
 
 from guidebuild.device.acts import REPLACING
 from guidebuild.device.things import Part
-from guidebuild.outputs.html.page.prose import words
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.step import StepView
 from guidebuild.proof.mistake import Move
@@ -73,7 +72,7 @@ def _renewed(reading: Reading) -> Text:
 
 def _care(reading: Reading) -> Iterator[Text]:
     for said in reading.guide.after:
-        yield words(said)
+        yield reading.author.words(said)
     for said in reading.guide.goal.parts:
         for key in reading.device.names.get(said.text, ()):
             part = reading.device.things[key]

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from guidebuild.outputs.html.page.prose import words
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.translate.messages.text import Text, text
 
@@ -35,16 +34,19 @@ def _facts(reading: Reading) -> Iterator[Fact]:
     before, say = reading.guide.before, reading.say
     if before.data is not None:
         none = before.data.text == "none"
-        yield Fact(say("before.data"), say("before.data-none") if none else words(before.data))
+        yield Fact(
+            say("before.data"),
+            say("before.data-none") if none else reading.author.words(before.data),
+        )
     if before.charge_most is not None:
         most = say.quantity(before.charge_most, "%")
         yield Fact(say("before.charge"), say("range.at-most", limit=most))
     elif before.charge_said is not None:
         none = before.charge_said.text == "none"
-        value = say("before.charge-none") if none else words(before.charge_said)
+        value = say("before.charge-none") if none else reading.author.words(before.charge_said)
         yield Fact(say("before.charge"), value)
     if before.people is not None:
         yield Fact(say("before.people"), text(say.number(before.people)))
     if before.bench:
-        items = [words(said) for said in before.bench]
+        items = [reading.author.words(said) for said in before.bench]
         yield Fact(say("before.bench"), say.listed(items, "unit"))

@@ -6,7 +6,6 @@ from dataclasses import dataclass, replace
 from guidebuild.device.record import Hazard
 from guidebuild.guide.blocks.caution import Caution
 from guidebuild.guide.signal_words import gravity
-from guidebuild.outputs.html.page.prose import words
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
 from guidebuild.source.said import Said
@@ -59,4 +58,10 @@ def _panel(
     reading: Reading, level: str, hazard: Said, result: Said | None, avoid: tuple[Said, ...]
 ) -> Panel:
     word = reading.say.plain(f"signal.{level}") if gravity(level) < 4 else level.upper()
-    return Panel(level, word, words(hazard), words(result), tuple(words(said) for said in avoid))
+    return Panel(
+        level,
+        word,
+        reading.author.words(hazard),
+        reading.author.words(result),
+        tuple(reading.author.words(said) for said in avoid),
+    )

@@ -6,7 +6,6 @@ from decimal import Decimal
 
 from guidebuild.draw.gauge import gauge_svg
 from guidebuild.guide.blocks.check import Check, Measure
-from guidebuild.outputs.html.page.prose import words
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
 from guidebuild.translate.messages.text import Mark, Text, text
@@ -55,11 +54,11 @@ def check_view(reading: Reading, check: Check, id: str, among: int) -> CheckView
     functions = (reading.device.functions.get(said.text) for said in check.tests)
     return CheckView(
         id=id,
-        expect=words(check.expect),
+        expect=reading.author.words(check.expect),
         measured=_measured(reading, check.measure) if check.measure else None,
         ways=tuple(_ways(reading, check, among)),
         functions=tuple(name.text for name in functions if name is not None),
-        note=words(check.note),
+        note=reading.author.words(check.note),
     )
 
 
@@ -67,7 +66,7 @@ def _ways(reading: Reading, check: Check, among: int) -> Iterator[Way]:
     named = set()
     for fault in check.faults:
         named.add(fault.go.text)
-        yield _to(reading, fault.go.text, words(fault.see))
+        yield _to(reading, fault.go.text, reading.author.words(fault.see))
     if check.if_not is not None:
         named.add(check.if_not.text)
         yield _to(reading, check.if_not.text)
@@ -76,7 +75,7 @@ def _ways(reading: Reading, check: Check, among: int) -> Iterator[Way]:
             named.add(entry.remedy.id)
             yield _to(reading, entry.remedy.id, when=reading.when(entry.where, among))
     if check.stop is not None:
-        yield Way((), None, "", (), stop=words(check.stop))
+        yield Way((), None, "", (), stop=reading.author.words(check.stop))
 
 
 def _to(reading: Reading, stage: str, see: Text = (), when: When | None = None) -> Way:
@@ -88,7 +87,15 @@ def _to(reading: Reading, stage: str, see: Text = (), when: When | None = None) 
     tries: Text = ()
     if found.remedy is not None and found.remedy.tries:
         tries = reading.say("check.tries", count=found.remedy.tries)
-    return Way(see, first, number, words(found.title), tries, words(found.then), when)
+    return Way(
+        see,
+        first,
+        number,
+        reading.author.words(found.title),
+        tries,
+        reading.author.words(found.then),
+        when,
+    )
 
 
 def _measured(reading: Reading, measure: Measure) -> Measured:
@@ -104,7 +111,9 @@ def _measured(reading: Reading, measure: Measure) -> Measured:
     else:
         expected = ()
     gauge = gauge_svg(_float(least), _float(most), measure.unit) if expected else ""
-    return Measured(words(measure.quantity), expected, least, most, measure.unit, gauge)
+    return Measured(
+        reading.author.words(measure.quantity), expected, least, most, measure.unit, gauge
+    )
 
 
 def _float(value: Decimal | None) -> float | None:

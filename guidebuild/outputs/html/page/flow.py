@@ -33,7 +33,6 @@ from guidebuild.outputs.html.page.nodes import (
     WaitView,
     Way,
 )
-from guidebuild.outputs.html.page.prose import block, words
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
 from guidebuild.proof.proof import Passage, Walked
@@ -79,7 +78,7 @@ class Flow:
                 if use is not None:
                     yield use.when, self._tick(use)
             case Paragraph() | Bullets() | Quote():
-                yield None, Saying(block(item))
+                yield None, Saying(self.reading.author.block(item))
             case Wait():
                 where = among & self.reading.configurations.bits(item.when)
                 yield self.reading.when(where, among), self._wait(item)
@@ -117,7 +116,7 @@ class Flow:
         return WaitView(
             id=f"{self.number}.w{self._ticks}",
             title=say("wait.title", time=time),
-            reason=words(wait.reason),
+            reason=self.reading.author.words(wait.reason),
             seconds=int(seconds),
             svg=wait_svg(float(seconds), plain, plain),
             clock=f"{int(seconds) // 60}:{int(seconds) % 60:02d}",
@@ -134,7 +133,7 @@ class Flow:
         cautions = [item for item in method.items if isinstance(item, Caution)]
         return Way(
             letter="abcdefghijklmnopqrstuvwxyz"[n % 26],
-            title=words(method.title),
+            title=self.reading.author.words(method.title),
             panels=panels(self.reading, cautions, among),
             nodes=tuple(_gathered(pieces)),
             when=self.reading.when(among, shown),

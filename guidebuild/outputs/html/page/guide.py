@@ -10,10 +10,11 @@ from guidebuild.guide.stage import Stage
 from guidebuild.outputs.html.page.after import AfterCare, after_care
 from guidebuild.outputs.html.page.before import Fact, before_facts, who_for
 from guidebuild.outputs.html.page.faults import Fault, faults
+from guidebuild.outputs.html.page.index import Found, found_by
 from guidebuild.outputs.html.page.left import LeftRow, left_rows
 from guidebuild.outputs.html.page.plan import PlanStage, plan
 from guidebuild.outputs.html.page.portrait import portrait
-from guidebuild.outputs.html.page.prose import Block, block, words
+from guidebuild.outputs.html.page.prose import Block
 from guidebuild.outputs.html.page.questions import Question, questions
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.screws import ScrewRow, guide_box, screw_rows
@@ -73,6 +74,7 @@ class GuideView:
     left: tuple[LeftRow, ...]
     tried_on: tuple[tuple[str, str, str], ...]
     questions: tuple[Question, ...]
+    found_by: tuple[Found, ...]
     symbols: str
     portrait: str
 
@@ -108,33 +110,36 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
     settings = reading.settings
     return GuideView(
         id=guide.id,
-        title=words(guide.title),
-        device=words(reading.device.name),
+        title=reading.author.words(guide.title),
+        device=reading.author.words(reading.device.name),
         number=guide.number.text if guide.number else "",
         issue=guide.issue.text if guide.issue else "",
         status=guide.status.text if guide.status else "",
         publisher=settings.publisher.text if settings.publisher else "",
         help_line=settings.help_line.text if settings.help_line else "",
-        intro=tuple(block(one) for one in guide.intro),
+        intro=tuple(reading.author.block(one) for one in guide.intro),
         time=work_time(reading),
         waiting=waiting_time(reading),
         who=who_for(reading),
         screws_out=len(loose_screws(reading)),
-        identify=words(reading.device.identify.expect) if reading.device.identify else (),
+        identify=reading.author.words(reading.device.identify.expect)
+        if reading.device.identify
+        else (),
         before=before_facts(reading),
         tools=tool_rows(reading, everything),
-        kits=tuple(words(kit.name) for kit in reading.kits),
+        kits=tuple(reading.author.words(kit.name) for kit in reading.kits),
         supplies=supplies(reading),
         screws=screws,
         standing=standing(reading),
         plan=plan(reading, [stage for stage in stages if not stage.remedy]),
-        inspect=tuple(words(said) for kit in reading.kits for said in kit.inspect),
+        inspect=tuple(reading.author.words(said) for kit in reading.kits for said in kit.inspect),
         stages=tuple(stages),
         after=after_care(reading, everything),
         faults=faults(reading, everything),
         left=left_rows(reading, screws, drawn),
         tried_on=tuple((one.date.text, one.serial.text, one.by.text) for one in guide.tried_on),
         questions=questions(reading),
+        found_by=found_by(reading),
         symbols=_symbols(reading, drawn, everything),
         portrait=portrait(reading, drawn),
     )
@@ -161,13 +166,13 @@ def _stage(reading: Reading, stage: Stage, by_id: Mapping[str, StepView]) -> Sta
     where = reading.configurations.bits(stage.when)
     return StageView(
         id=stage.id,
-        title=words(stage.title),
+        title=reading.author.words(stage.title),
         remedy=remedy is not None,
         when=reading.when(where, everywhere) if remedy is None else None,
         steps=tuple(by_id[step.id] for step in stage.steps),
         resume=resume,
-        stop=words(remedy.stop) if remedy else (),
-        then=words(stage.then),
+        stop=reading.author.words(remedy.stop) if remedy else (),
+        then=reading.author.words(stage.then),
     )
 
 

@@ -11,6 +11,7 @@ from guidebuild.device.tool import Tool
 from guidebuild.guide.configurations import Configurations
 from guidebuild.guide.guide import Guide
 from guidebuild.guide.settings import Settings
+from guidebuild.outputs.html.page.author import Author
 from guidebuild.outputs.html.page.labels import Labels, labels, printed
 from guidebuild.outputs.html.page.numbers import Numbers, numbers
 from guidebuild.outputs.html.page.when import Conditions, When
@@ -33,7 +34,7 @@ class Reading:
     tools: Mapping[str, Tool]
     settings: Settings
     passages: Mapping[str, Passage]
-    stale: Mapping[Span, Stale]
+    author: Author
 
     @property
     def guide(self) -> Guide:
@@ -118,5 +119,5 @@ def reading(
         tools=tools,
         settings=settings,
         passages={passage.step.id: passage for passage in proof.passages},
-        stale=stale or {},
+        author=Author(stale or {}, proof.guide.language),
     )

@@ -1,7 +1,8 @@
 """The start page: all guides by device, and every word that leads to one of them."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import groupby
 
 from guidebuild.guide.settings import Settings
 from guidebuild.outputs.html.page.guide import GuideView
@@ -37,12 +38,20 @@ class DeviceEntry:
 
 
 @dataclass(frozen=True, slots=True)
+class Place:
+    """A guide's page and number, and the steps (href, number) of it that a word leads to."""
+
+    href: str
+    number: str
+    steps: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Word:
-    """A word of the alphabetical list: what it says, and the place that it leads to."""
+    """A word of the alphabetical list with its places."""
 
     words: str
-    href: str
-    place: str
+    places: tuple[Place, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +71,7 @@ def start_view(settings: Settings, entries: Sequence[GuideEntry]) -> StartView:
         publisher=settings.publisher.text if settings.publisher else "",
         help_line=settings.help_line.text if settings.help_line else "",
         devices=tuple(_devices(entries)),
-        letters=tuple(_letters(word for entry in entries for word in _words(entry))),
+        letters=tuple(_letters(entries)),
         count=len(entries),
     )
 
@@ -75,21 +84,22 @@ def _devices(entries: Sequence[GuideEntry]) -> Iterator[DeviceEntry]:
         yield DeviceEntry(id, guides[0].view.device, guides[0].view.portrait, tuple(guides))
 
 
-def _words(entry: GuideEntry) -> Iterator[Word]:
-    """The guide's title, its steps, and what can be seen."""
-    view = entry.view
-    number = view.number or plain(view.title)
-    yield Word(plain(view.title), entry.href, number)
-    for step in view.steps:
-        yield Word(plain(step.title), f"{entry.href}#{step.id}", f"{number}, {step.number}")
-    for fault in view.faults:
-        yield Word(plain(fault.see), f"{entry.href}#faults", number)
+def _letters(entries: Sequence[GuideEntry]) -> Iterator[tuple[str, tuple[Word, ...]]]:
+    words = sorted(_words(entries), key=lambda one: (one.words.casefold(), one.words))
+    for letter, some in groupby(words, key=lambda one: one.words[:1].upper()):
+        yield letter, tuple(some)
 
 
-def _letters(words: Iterable[Word]) -> Iterator[tuple[str, tuple[Word, ...]]]:
-    found: dict[str, dict[tuple[str, str], Word]] = {}
-    for word in sorted(words, key=lambda one: (one.words.casefold(), one.place)):
-        letter = word.words[:1].upper()
-        found.setdefault(letter, {}).setdefault((word.words, word.place), word)
-    for letter, all_words in found.items():
-        yield letter, tuple(all_words.values())
+def _words(entries: Sequence[GuideEntry]) -> Iterator[Word]:
+    places: dict[str, list[Place]] = {}
+    for entry in entries:
+        steps: dict[str, dict[tuple[str, str], None]] = {}
+        for found in entry.view.found_by:
+            known = steps.setdefault(found.words, {})
+            if found.step is not None:
+                known[f"{entry.href}#{found.step[0]}", found.step[1]] = None
+        for words, some in steps.items():
+            number = entry.view.number or plain(entry.view.title)
+            places.setdefault(words, []).append(Place(entry.href, number, tuple(some)))
+    for words, all_places in places.items():
+        yield Word(words, tuple(all_places))

@@ -16,7 +16,6 @@ from guidebuild.outputs.html.page.code import step_code
 from guidebuild.outputs.html.page.flow import Flow
 from guidebuild.outputs.html.page.nodes import Node
 from guidebuild.outputs.html.page.pictures import Picture, locator
-from guidebuild.outputs.html.page.prose import words
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.tally import Tally, tally
 from guidebuild.outputs.html.page.tools import short_names
@@ -75,7 +74,7 @@ def step_view(
             guide.issue.text if guide.issue else "",
             number,
         ),
-        title=words(step.title),
+        title=reading.author.words(step.title),
         meta=joined(_meta(reading, step, time, tools), " · "),
         time=time,
         tools=tools,

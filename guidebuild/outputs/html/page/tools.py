@@ -5,7 +5,6 @@ from dataclasses import dataclass, field
 from typing import Protocol
 
 from guidebuild.outputs.html.page.acts.line import Line, ToolUse
-from guidebuild.outputs.html.page.prose import words
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
 from guidebuild.translate.messages.text import Mark, Text, joined, text
@@ -86,6 +85,6 @@ def _name(reading: Reading, use: ToolUse) -> Text:
     names = []
     for id in use.ids:
         known = reading.tools.get(id)
-        size = words(known.size) if known else ()
+        size = reading.author.words(known.size) if known else ()
         names.append(joined([text(reading.tool(id)), size], ", "))
     return reading.say.listed(names, "or")

@@ -2,7 +2,6 @@
 
 from guidebuild.guide.blocks.use import Use
 from guidebuild.outputs.html.page.acts.line import Line, ToolUse
-from guidebuild.outputs.html.page.prose import words
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.translate.messages.text import text
 
@@ -24,7 +23,7 @@ def use_line(reading: Reading, use: Use, among: int) -> Line | None:
         do=do,
         things=(),
         where=where,
-        notes=(words(use.note),) if use.note else (),
+        notes=(reading.author.words(use.note),) if use.note else (),
         tools=tools,
         when=reading.when(where, among),
     )
