@@ -1,7 +1,8 @@
 """All that stays the same while a guide is walked: the record to ask, the configurations, the kits, the goal."""
 
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, reduce
+from operator import or_
 
 from guidebuild.device.condition import Is
 from guidebuild.device.layout import Layout
@@ -14,11 +15,14 @@ from guidebuild.proof.cells import Cells
 
 @dataclass(frozen=True, slots=True)
 class Delivery:
-    """What comes with a new unit in `where`: the parts on it and the links that the kit's form lists."""
+    """What comes with a new unit in `where`: the parts on it and the links that the kit's form lists.
+
+    Of each, the configurations in which the record puts it on that unit.
+    """
 
     where: int
-    parts: tuple[str, ...]
-    links: tuple[str, ...]
+    parts: dict[str, int]
+    links: dict[str, int]
 
 
 class Bench:
@@ -66,10 +70,18 @@ class Bench:
 
     def _delivery(self, part: str, where: int, listed: list[str]) -> Delivery:
         """Of what is listed, only what belongs to this part: a kit may bring several."""
-        riders = self.layout.hosts.carried(part)
-        links = {link.key for link in self.layout.touching(part)}
+        layout = self.layout
+        riders = {key: layout.hosts.on(key, part) for key in layout.hosts.carried(part)}
+        links = {}
+        for link in layout.touching(part):
+            if link.key in listed:
+                on_it = (
+                    there if end == part else there & riders.get(end, 0)
+                    for end, there in layout.ends.of(link)
+                )
+                links[link.key] = reduce(or_, on_it, 0) & layout.presence.where[link.key]
         return Delivery(
             where,
-            tuple(key for key in listed if key in riders),
-            tuple(key for key in listed if key in links),
+            {key: riders[key] for key in listed if key in riders},
+            {key: links[key] for key in listed if key in links},
         )

@@ -24,52 +24,47 @@ def arrive(ask: Asking) -> None:
 
 def _unpack(ask: Asking, delivery: Delivery, where: int) -> None:
     scene = ask.scene
-    spare = {part: _spare(scene, part, where) for part in delivery.parts}
-    for link, bits in _inside(scene, ask.key, delivery, where):
+    arriving = {part: scene.both(where, there) for part, there in delivery.parts.items()}
+    spare = {part: _spare(scene, part, bits) for part, bits in arriving.items()}
+    for link, bits in _inside(ask, arriving, where):
         if isinstance(link, Hole):
             own = _spare(scene, link.key, bits)
             for end, _ in scene.layout.ends.of(link):
                 own = scene.without(own, spare.get(end, 0))
             spare[link.key] = own
         _put(ask, link.key, bits, IN)
-    for key in delivery.links:
-        _put_at_rim(ask, key, delivery, where)
-    for part in delivery.parts:
-        _put(ask, part, where, IN)
+    for key, there in delivery.links.items():
+        _put_at_rim(ask, key, arriving, scene.both(where, there))
+    for part, bits in arriving.items():
+        _put(ask, part, bits, IN)
         for store, there in scene.layout.stores.inside.get(part, ()):
-            scene.turn(store, scene.both(where, there), 0, LEFT, IN)
+            scene.turn(store, scene.both(bits, there), 0, LEFT, IN)
     scene.history.spare.extend((key, ask.work, bits) for key, bits in spare.items() if bits)
 
 
-def _inside(scene: Scene, part: str, delivery: Delivery, where: int) -> list[tuple[Link, int]]:
+def _inside(ask: Asking, arriving: dict[str, int], where: int) -> list[tuple[Link, int]]:
     """Links that tie only the new unit and what arrives on it, at least one of the latter."""
-    links = {
-        link.key: link for rider in delivery.parts for link in scene.layout.ties.get(rider, ())
-    }
-    found = []
-    for link in links.values():
-        bits = _within(scene, link, {part, *delivery.parts}, where)
-        if bits:
-            found.append((link, bits))
-    return found
+    ties = ask.scene.layout.ties
+    links = {link.key: link for part in arriving for link in ties.get(part, ())}
+    each = ((link, _within(ask, link, arriving, where)) for link in links.values())
+    return [(link, bits) for link, bits in each if bits]
 
 
-def _within(scene: Scene, link: Link, parts: set[str], where: int) -> int:
-    """Where each end of a link is one of these parts."""
+def _within(ask: Asking, link: Link, arriving: dict[str, int], where: int) -> int:
+    """Where each end of a link is the new unit or arrives on it."""
+    scene = ask.scene
     bits = scene.both(where, scene.layout.presence.where[link.key])
     for end, there in scene.layout.ends.of(link):
-        if end not in parts:
-            bits = scene.without(bits, there)
+        if end != ask.key:
+            bits = scene.without(bits, scene.without(there, arriving.get(end, 0)))
     return bits
 
 
-def _put_at_rim(ask: Asking, key: str, delivery: Delivery, where: int) -> None:
+def _put_at_rim(ask: Asking, key: str, arriving: dict[str, int], where: int) -> None:
     """A listed link that reaches beyond what arrives is fresh, to be closed: new screws, a new seal."""
-    scene = ask.scene
-    link = scene.things[key]
+    link = ask.scene.things[key]
     assert isinstance(link, Link)
-    inside = _within(scene, link, {ask.key, *delivery.parts}, where)
-    bits = scene.without(scene.both(where, scene.layout.presence.where[key]), inside)
+    bits = ask.scene.without(where, _within(ask, link, arriving, where))
     _put(ask, key, bits, HALF if isinstance(link, Hole) and link.captive else OUT)
 
 

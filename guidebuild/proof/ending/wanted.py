@@ -82,7 +82,7 @@ class Wanted:
         """Parts that must not, or need not, end fitted, and where."""
         found, cells = {}, self.bench.cells
         for part in self.bench.device.parts:
-            if part.host is not None:
+            if part.host is not None or part.key in self.said:
                 wanted = self.of(part.key)
                 if wanted != IN:
                     there = self.bench.layout.presence.where[part.key]
