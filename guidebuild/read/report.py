@@ -1,9 +1,16 @@
 """Where readers put what they find: each mistake once, and which files lost something by it."""
 
+from collections.abc import Hashable
+from dataclasses import replace
+from typing import TypeAlias
+
 from guidebuild.read.fault import Fault, finding
 from guidebuild.source.edit import Edit
 from guidebuild.source.finding import Finding, Related
 from guidebuild.source.span import Span
+
+Place: TypeAlias = tuple[str, int, int, str, str]
+MOST_RELATED = 12  # places told beside the first
 
 
 class Report:
@@ -13,11 +20,13 @@ class Report:
     them is not the whole of what the author wrote.
     """
 
-    __slots__ = ("_found", "_places", "broken")
+    __slots__ = ("_excused", "_first", "_found", "_places", "broken")
 
     def __init__(self) -> None:
-        self._found: dict[tuple[str, int, int, str, str], Finding] = {}
+        self._found: dict[Place, Finding] = {}
+        self._first: dict[Hashable, Place] = {}
         self._places: set[tuple[str, int, int]] = set()
+        self._excused: list[Span] = []
         self.broken: set[str] = set()
 
     def tell(
@@ -28,14 +37,46 @@ class Report:
         lost: bool = True,
         edits: tuple[Edit, ...] = (),
         related: tuple[Related, ...] = (),
+        same: Hashable = None,
         **words: object,
     ) -> None:
-        """Say that something is wrong; `lost` is False where reading goes on as the author surely meant."""
-        found = finding(fault, span, edits, related, **words)
-        self._found.setdefault(found.sort_key, found)
-        self._places.add(span.sort_key)
+        """Say that something is wrong; `lost` is False where reading goes on as the author surely meant.
+
+        `same`: what tells one mistake from another; made again in the same file, it is told at its first
+        place, with the others beside it.
+        """
         if lost:
             self.broken.add(span.source.path)
+        if self._is_excused(span):
+            return
+        found = finding(fault, span, edits, related, **words)
+        key = (fault.__name__, span.source.path, same)
+        if same is not None and key in self._first:
+            self._again(self._first[key], found)
+        else:
+            self._first[key] = found.sort_key
+            self._found.setdefault(found.sort_key, found)
+        self._places.add(span.sort_key)
+
+    def _again(self, first: Place, found: Finding) -> None:
+        """The same mistake at another place."""
+        told = self._found[first]
+        if found.span.sort_key in self._places:
+            return
+        related = told.related
+        if len(related) < MOST_RELATED:
+            related = (*related, Related(found.span, "and here"))
+        self._found[first] = replace(told, related=related, edits=(*told.edits, *found.edits))
+
+    def excuse(self, span: Span) -> None:
+        """Say nothing more of what stands here: it was cut at a guess, after a mistake that is told."""
+        self._excused.append(span)
+
+    def _is_excused(self, span: Span) -> bool:
+        return any(
+            one.source is span.source and one.start <= span.start and span.end <= one.end
+            for one in self._excused
+        )
 
     def knows(self, span: Span) -> bool:
         """Whether something was said of just this place: then nothing more needs to be worked out for it."""

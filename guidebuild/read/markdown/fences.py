@@ -75,6 +75,7 @@ def _mend(
         what=name,
         do=f"put a line of `{opening[1]}` after its last line",
     )
+    report.excuse(Span(source, start + opening.end(), start + limit))
     return _put(text, opening[1], gap, limit)
 
 

@@ -44,5 +44,6 @@ def front(source: Source, report: Report) -> Front | None:
         report.tell(fence_not_closed, span, what="the front matter", do=do)
         heading = _HEADING.search(text, start)
         end = heading.start() if heading else len(text)
+        report.excuse(Span(source, 0, end))
         return Front(min(start, end), end, end)
     return Front(start, closing.start(), min(closing.end() + 1, len(text)))

@@ -40,6 +40,7 @@ def _no_option(
         span,
         edits=(Edit(span, guess),) if guess else (),
         related=related,
+        same=("option", leaf.option),
         what="option",
         id=leaf.option,
         do=f"write `{guess}`" if guess else f"the options here: {listed or 'none'}",

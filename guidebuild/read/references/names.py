@@ -112,6 +112,7 @@ def tell_unknown(
         said.span,
         lost=lost,
         edits=(Edit(said.span, guess),) if guess else (),
+        same=(what, said.text),
         what=what,
         id=said.text,
         do=instead or (f"write `{guess}`" if guess else f"there are: {few}" if few else "add it"),

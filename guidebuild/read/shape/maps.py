@@ -82,6 +82,8 @@ def _read(keys: Keys, node: Any, reading: Reading) -> Entry:
         entry.marks[name] = (reading, key_node)
         reading.key = name
         read = keys.readers.get(name) or keys.others
+        if _is_strange(keys, name):  # what stands under it is most likely of another kind
+            reading.report.excuse(reading.span(value_node))
         value = LOST if read is None else read(value_node, reading)
         if value is not LOST:
             entry.values[name] = value
@@ -99,15 +101,22 @@ def _name(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | None:
     if name not in keys.readers:
         if keys.others is None:
             return _unknown(keys, node, entry, reading)
-        if not name or (keys.name_form and not keys.name_form.search(name)):
+        if _is_strange(keys, name):
             outer, reading.key = reading.key, name
             refuse(node, reading, {"x-says": keys.name_says})
             reading.key = outer
     if name in entry.marks:
         first = Related(entry.key(name).span, "stands here first")
-        reading.report.tell(repeated_key, reading.span(node), related=(first,), key=name)
+        same = entry.span.start  # a lost line between two entries makes one mistake of many keys
+        reading.report.tell(repeated_key, reading.span(node), related=(first,), same=same, key=name)
         return None
     return name
+
+
+def _is_strange(keys: Keys, name: str) -> bool:
+    """Whether a name that the author chose has not the form of such names."""
+    form = keys.name_form
+    return name not in keys.readers and (not name or (form is not None and not form.search(name)))
 
 
 def _unknown(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | None:
