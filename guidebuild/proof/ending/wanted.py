@@ -66,16 +66,18 @@ class Wanted:
         return cells.change(began, cells.surely(began, ABSENT), lambda states: NOT_FITTED)
 
     def _link(self, link: Link) -> Value:
-        """In, unless it began otherwise; where one of its parts must or may be off, it is free."""
-        ends = self.bench.layout.ends.of(link)
-        if self.bench.guide.goal.verb == "add" and any(end in self.bench.goal for end, _ in ends):
-            return IN
+        """In, unless it began otherwise; where one of its parts must or may be off it is free; of an added part, in."""
+        ends, cells = self.bench.layout.ends.of(link), self.bench.cells
         value: Value = self.begun[link.key] if link.key in self._starts else IN
         for end, there in ends if self._off else ():
             for chain in self.bench.layout.hosts.chains(end):
                 for part in chain.parts:
                     free = self._off.get(part, 0) & chain.where & there
-                    value = self.bench.cells.put(value, free, ANY)
+                    value = cells.put(value, free, ANY)
+        if self.bench.guide.goal.verb == "add":
+            for end, there in ends:
+                if end in self.bench.goal:
+                    value = cells.put(value, there, IN)
         return value
 
     def _elsewhere(self) -> dict[str, int]:
