@@ -13,7 +13,7 @@ def portable(name: str) -> str:
 
 def start_page(language: str, first: str) -> str:
     """The start page: START.html in the first language, `de/START.html` in the others."""
-    return START if language == first else f"{language}/{START}"
+    return START if language == first else f"{portable(language)}/{START}"
 
 
 def guide_page(path: str, language: str) -> str:

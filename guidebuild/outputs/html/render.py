@@ -82,6 +82,7 @@ def environment(theme: str, language: str) -> Environment:
         "language": language,
         "direction": say.direction,
         "script_words": tuple(form for key in _scripted(say) for form in say.forms(key).items()),
+        "comma": say.plain("list.between"),
         "policy": Markup(POLICY),
         "alert": Markup(alert_svg()),
         "cloud": Markup(cloud_svg()),
@@ -137,7 +138,7 @@ def _remedy_links(say: Sayer, guide: GuideView) -> Text:
         for stage in guide.remedies
         for step in stage.steps
     ]
-    return joined(links, ", ")
+    return joined(links, say.plain("list.between"))
 
 
 def _code(code: str) -> Markup:

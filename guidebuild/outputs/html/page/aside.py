@@ -11,6 +11,8 @@ from guidebuild.outputs.html.page.when import When
 from guidebuild.proof.mistake import Move
 from guidebuild.translate.messages.text import Text, joined
 
+_ON = frozenset({Verb.REFIT, Verb.LOWER})
+
 
 @dataclass(frozen=True, slots=True)
 class Aside:
@@ -37,7 +39,7 @@ def _aside(reading: Reading, part: Part, steps: StepLinks) -> Aside:
     moves = list(_moves(reading, part.key))
     old = any(verb in REPLACING for verb, _ in moves)
     name = reading.named(part.key)
-    back = {} if old else {step: None for verb, step in moves if verb is Verb.REFIT}
+    back = {} if old else {step: None for verb, step in moves if verb in _ON}
     where = reading.configurations.bits(part.when)
     return Aside(
         name=joined([name, reading.say("tray.old")], ", ") if old else name,

@@ -18,7 +18,10 @@ from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.cases import values
 
-_PRINTED = re.compile(r"^(.*?)[ \u00a0]([A-Z]{1,3}\d{0,3})$")
+_LAST = re.compile(r"^(.*?)[ \u00a0]([A-Z]{1,3}\d{0,3})$")
+_ANYWHERE = re.compile(
+    r"(?:^|[ \u00a0])([A-Z]{1,3}\d{1,3})(?=[ \u00a0]|$)"
+)  # a translation may move it
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # without I and O, which look like figures
 
 
@@ -51,8 +54,13 @@ class Labels:
 
 def printed(name: str) -> tuple[str, str]:
     """A name without what is printed on the thing, and that: `("Battery plug", "P1")`."""
-    found = _PRINTED.match(name)
-    return (found[1], found[2]) if found else (name, "")
+    found = _LAST.match(name)
+    if found:
+        return found[1], found[2]
+    inside = _ANYWHERE.search(name)
+    if inside is None:
+        return name, ""
+    return " ".join((name[: inside.start()] + " " + name[inside.end() :]).split()), inside[1]
 
 
 def labels(proof: Proof) -> Labels:

@@ -45,7 +45,7 @@ def left_rows(
 
 def _screw(reading: Reading, closed: Closings, row: ScrewRow) -> LeftRow:
     holes = reading.say("left.holes", count=len(row.holes), holes=", ".join(row.holes))
-    place = joined([text(row.group), holes], ", ")
+    place = joined([text(row.group), holes], reading.say.plain("list.between"))
     undo = way_back(reading, closed, row.keys)
     return LeftRow(
         row.number, row.svg, "1:1", row.designation, place, row.back[0], _numbered(reading, undo)

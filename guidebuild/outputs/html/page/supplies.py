@@ -42,7 +42,7 @@ def _of_kit(reading: Reading, use: KitUse) -> Iterator[Supply]:
     alone = len(reading.guide.kits) == 1
     source = reading.say("need.in-kit" if alone else "need.kit", kit=use.kit.name.text)
     for form, where in forms(reading, use, everywhere):
-        name = joined([_named(reading, said.text) for said in use.kit.brings], ", ")
+        name = reading.say.listed([_named(reading, said.text) for said in use.kit.brings], "unit")
         number = form.part_number.text if form.part_number else ""
         yield Supply(name, number, source, reading.when(where, everywhere))
         for amount in form.materials:

@@ -86,5 +86,5 @@ def _name(reading: Reading, use: ToolUse) -> Text:
     for id in use.ids:
         known = reading.tools.get(id)
         size = reading.author.words(known.size) if known else ()
-        names.append(joined([text(reading.tool(id)), size], ", "))
+        names.append(joined([text(reading.tool(id)), size], reading.say.plain("list.between")))
     return reading.say.listed(names, "or")

@@ -17,7 +17,7 @@ from guidebuild.outputs.html.page.when import When
 from guidebuild.translate.messages.text import Text, joined, text
 
 _PAGE = 200.0  # mm of height for pockets: what Letter leaves between head and title block
-_POCKET = 64.0  # mm: least height of a pocket, room for a hand to drop a screw into
+_POCKET = 66.0  # mm: least height of a pocket, room for a hand to drop a screw into
 _LINE = 4.8  # mm
 _TALLEST = 170.0  # mm: a longer drawing would not fit on a sheet, and is told in words
 
@@ -108,7 +108,7 @@ def _counts(reading: Reading, number: str) -> tuple[int, ...]:
 
 def _lot(reading: Reading, row: ScrewRow, steps: StepLinks) -> Lot:
     say, out = reading.say, steps(row.out)
-    holes = say("tray.holes", count=len(row.holes), group=row.group, holes=" ".join(row.holes))
+    holes = say("tray.holes", count=len(row.holes), group=row.group, holes=", ".join(row.holes))
     if not row.back:
         return Lot(holes, say("tray.gone", out=out), row.when)
     if not row.torque:

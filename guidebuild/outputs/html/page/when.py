@@ -93,7 +93,7 @@ class Conditions:
         """`A (Which letter stands after P2?)`."""
         option, values = self._values(axis, classes)
         if option is None:
-            return joined([text(value, Mark.STRONG) for value in values], ", ")
+            return self._say.listed([text(value, Mark.STRONG) for value in values], "unit")
         labels = {value.id: value.label.text for value in option.values}
         answers = [text(labels[value], Mark.STRONG) for value in values]
         answer = self._say.listed(answers, "or")
