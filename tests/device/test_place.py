@@ -63,3 +63,16 @@ def test_between_two_parts_lies_all_but_where_they_meet() -> None:
 def test_what_stands_on_its_own_is_apart_for_good() -> None:
     (path,) = layout(RECORD).between.paths("board", "wall")
     assert path.apart
+
+
+def test_hosts_that_go_round_in_a_circle_come_to_an_end() -> None:
+    asked = layout("""
+        base: frame
+        parts:
+          frame: Frame
+          left: {name: Left, mounted-on: right}
+          right: {name: Right, mounted-on: left}
+    """)
+    assert asked.hosts.chains("left")[0].parts == ("left", "right")
+    assert asked.hosts.carried("left") == ("right",)
+    assert asked.between.paths("left", "frame")[0].apart
