@@ -11,6 +11,7 @@ from guidebuild.source.text import Source
 from guidebuild.translate.fault import Fault
 from guidebuild.translate.po.entry import Catalogue
 from guidebuild.translate.po.reader import read_po
+from guidebuild.translate.segments.of_tools import tool_segments
 from guidebuild.translate.segments.segment import Segment
 from guidebuild.translate.segments.take import segments
 
@@ -46,13 +47,7 @@ def _all(content: Content) -> Iterator[Segment]:
         yield from segments(device)
     for kit in content.kits.values():
         yield from segments(kit)
-    yield from tool_segments(content)
-
-
-def tool_segments(content: Content) -> Iterator[Segment]:
-    """The names of tools and materials."""
-    for tool in content.tools.values():
-        yield Segment("tools.yaml", tool.id, "name", tool.name.text, tool.name.span)
+    yield from tool_segments(content.tools)
 
 
 def place(file: str, language: str) -> str:

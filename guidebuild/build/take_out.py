@@ -1,20 +1,19 @@
 """What is to be translated, as files: a catalogue a content file, merged with what is translated already."""
 
 import os
-from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 
+from guidebuild.build.catalogue_header import header
 from guidebuild.build.catalogues import catalogue_of, place, read_catalogues, sources
 from guidebuild.build.trouble import Trouble
 from guidebuild.guide.content import Content
 from guidebuild.guide.language.words import count_words
 from guidebuild.source.finding import Finding
 from guidebuild.translate.catalogue.bring import Status, status
-from guidebuild.translate.catalogue.merge import merged
+from guidebuild.translate.catalogue.merge import merged, source_hash
 from guidebuild.translate.po.entry import Catalogue
 from guidebuild.translate.po.writer import write_po
-from guidebuild.translate.segments.segment import Segment
 from guidebuild.translate.xliff.shapes import is_language
 from guidebuild.translate.xliff.writer import write_old_xliff, write_xliff
 
@@ -36,12 +35,12 @@ def now(
     texts = sources(content)
     read = read_catalogues(root, language, texts)
     own = content.settings.languages[0]
-    return {
-        file: merged(
-            some, catalogue_of(read.catalogues, file), own, _header(content, file, some, language)
-        )
-        for file, some in texts.items()
-    }, read.findings
+    found = {}
+    for file, some in texts.items():
+        before = catalogue_of(read.catalogues, file)
+        head = header(before.header, _name(content, file), file, source_hash(some), language)
+        found[file] = merged(some, before, own, head)
+    return found, read.findings
 
 
 def take_out(root: Path, content: Content, language: str, form: str, out: Path | None) -> Taken:
@@ -94,19 +93,9 @@ def write_catalogue(root: Path, file: str, language: str, catalogue: Catalogue) 
     _write(root / place(file, language), write_po(catalogue))
 
 
-def _header(content: Content, file: str, some: Sequence[Segment], language: str) -> dict[str, str]:
-    number = next((f"{one} " for one in _numbers(content, file)), "")
-    return {
-        "Project-Id-Version": f"{number}{file}",
-        "Language": language.replace("-", "_"),
-        "MIME-Version": "1.0",
-        "Content-Type": "text/plain; charset=UTF-8",
-        "Content-Transfer-Encoding": "8bit",
-        "X-Source-File": file,
-    }
-
-
-def _numbers(content: Content, file: str) -> Iterator[str]:
+def _name(content: Content, file: str) -> str:
+    """The guide's number and issue, or nothing for what has none."""
     for one in content.guides:
         if one.guide.path == file and one.guide.number and one.guide.issue:
-            yield f"{one.guide.number.text} {one.guide.issue.text}"
+            return f"{one.guide.number.text} {one.guide.issue.text}"
+    return ""

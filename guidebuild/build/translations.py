@@ -1,15 +1,14 @@
 """A content folder in another language: its guides, records, kits and tools translated, and proved again."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
-from guidebuild.build.catalogues import read_catalogues, sources, tool_segments
+from guidebuild.build.catalogues import read_catalogues, sources
 from guidebuild.guide.content import Content, GuideRead
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.prove import prove
 from guidebuild.source.finding import Finding
-from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 from guidebuild.translate.catalogue.apply import (
     Stale,
@@ -17,11 +16,12 @@ from guidebuild.translate.catalogue.apply import (
     translated_device,
     translated_guide,
     translated_kit,
+    translated_tools,
 )
 from guidebuild.translate.pseudo import is_pseudo, pseudo
 from guidebuild.translate.segments.of_device import device_texts, kit_texts
 from guidebuild.translate.segments.of_guide import guide_texts
-from guidebuild.translate.segments.segment import Segment
+from guidebuild.translate.segments.of_tools import tool_texts
 from guidebuild.translate.segments.slots import Slots
 
 
@@ -45,13 +45,11 @@ def translation(root: Path, content: Content, language: str, paths: Sequence[str
     """`content` as its readers of `language` get it; `paths`: the guides that are to be proved."""
     if is_pseudo(language):
         slots = Slots(lambda segment: pseudo(segment.text, language))
-        told = _pseudo(content, slots)
-        return _proved(language, _tools(told, slots.translate), paths, {}, ())
+        return _proved(language, _pseudo(content, slots), paths, {}, ())
     read = read_catalogues(root, language, sources(content))
     translator = Translator(read.catalogues, content.settings.languages[0])
-    translator.learn_all(tuple(tool_segments(content)))
     guides = tuple(_guide(one, translator) for one in content.guides)
-    told = _tools(replace(content, guides=guides), translator)
+    told = replace(content, guides=guides, tools=translated_tools(content.tools, translator))
     return _proved(language, told, paths, translator.stale, read.findings)
 
 
@@ -72,15 +70,7 @@ def _pseudo(content: Content, slots: Slots) -> Content:
         guides.append(
             replace(one, device=device_texts(one.device, slots), guide=replace(guide, kits=kits))
         )
-    return replace(content, guides=tuple(guides))
-
-
-def _tools(content: Content, translate: Callable[[Segment], str | None]) -> Content:
-    tools = {}
-    for id_, tool in content.tools.items():
-        told = translate(Segment("tools.yaml", id_, "name", tool.name.text, tool.name.span))
-        tools[id_] = tool if told is None else replace(tool, name=Said(told, tool.name.span))
-    return replace(content, tools=tools)
+    return replace(content, guides=tuple(guides), tools=tool_texts(content.tools, slots))
 
 
 def _proved(

@@ -6,6 +6,7 @@ from enum import Enum
 
 from guidebuild.device.kit import Kit
 from guidebuild.device.record import Device
+from guidebuild.device.tool import Tool
 from guidebuild.guide.guide import Guide
 from guidebuild.source.span import Span
 from guidebuild.translate.catalogue.change import Changed, Class, compared
@@ -15,6 +16,7 @@ from guidebuild.translate.po.entry import Catalogue, Entry
 from guidebuild.translate.segments.codes import decoded
 from guidebuild.translate.segments.of_device import device_texts, kit_texts
 from guidebuild.translate.segments.of_guide import guide_texts
+from guidebuild.translate.segments.of_tools import tool_segments, tool_texts
 from guidebuild.translate.segments.segment import Segment, Weight
 from guidebuild.translate.segments.slots import Slots
 from guidebuild.translate.segments.take import segments
@@ -91,6 +93,12 @@ def translated_device(device: Device, translator: Translator) -> Device:
     """The record in the translator's language."""
     translator.learn(device)
     return device_texts(device, Slots(translator))
+
+
+def translated_tools(tools: Mapping[str, Tool], translator: Translator) -> dict[str, Tool]:
+    """Tools and materials in the translator's language."""
+    translator.learn_all(tool_segments(tools))
+    return tool_texts(tools, Slots(translator))
 
 
 def translated_kit(kit: Kit, translator: Translator) -> Kit:

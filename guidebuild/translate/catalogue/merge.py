@@ -34,8 +34,7 @@ def merged(
         for entry in before.entries
         if id(entry) not in used and any(entry.translations) and entry.context not in taken
     ]
-    whole = {**before.header, **header, "X-Source-Hash": source_hash(segments)}
-    return Catalogue(whole, before.header_remarks, (*entries, *gone))
+    return Catalogue({**before.header, **header}, before.header_remarks, (*entries, *gone))
 
 
 def source_hash(segments: Sequence[Segment]) -> str:

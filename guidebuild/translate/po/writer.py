@@ -1,6 +1,7 @@
 """A catalogue into a file: one form for one meaning, so any tool's rewrite comes back to the same bytes."""
 
 from guidebuild.translate.po.entry import Catalogue, Entry
+from guidebuild.translate.po.header import in_order
 from guidebuild.translate.po.quoting import quote
 
 
@@ -17,7 +18,7 @@ def write_po(catalogue: Catalogue) -> str:
 
 def _header(catalogue: Catalogue) -> str:
     remarks = [f"# {line}".rstrip() for line in catalogue.header_remarks]
-    lines = [quote(f"{name}: {value}\n") for name, value in catalogue.header.items()]
+    lines = [quote(f"{name}: {value}\n") for name, value in in_order(catalogue.header).items()]
     return "\n".join([*remarks, 'msgid ""', 'msgstr ""', *lines])
 
 
