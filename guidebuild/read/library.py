@@ -49,7 +49,7 @@ class Library:
             return None
         source = self.folder.source(path)
         if source is None:
-            self.report.broken.add(path)
+            self.report.lose(path)
             return None
         return read_entry(source, 0, len(source.text), schema, path, self.report)
 

@@ -17,10 +17,10 @@ class Report:
     """The findings of one run of the reader.
 
     `broken` holds the paths of files of which something could not be read at all, so that what stands in
-    them is not the whole of what the author wrote.
+    them is not the whole of what the author wrote; `holed` those of which a whole block was lost.
     """
 
-    __slots__ = ("_excused", "_first", "_found", "_places", "broken")
+    __slots__ = ("_excused", "_first", "_found", "_places", "broken", "holed")
 
     def __init__(self) -> None:
         self._found: dict[Place, Finding] = {}
@@ -28,6 +28,7 @@ class Report:
         self._places: set[tuple[str, int, int]] = set()
         self._excused: list[Span] = []
         self.broken: set[str] = set()
+        self.holed: set[str] = set()
 
     def tell(
         self,
@@ -68,6 +69,17 @@ class Report:
             related = (*related, Related(found.span, "and here"))
         self._found[first] = replace(told, related=related, edits=(*told.edits, *found.edits))
 
+    def lose(self, path: str) -> None:
+        """A whole block or file could not be read: nobody knows which ids it would have given."""
+        self.broken.add(path)
+        self.holed.add(path)
+
+    def muted(self) -> "Report":
+        """A report for what can't be judged: it tells nothing, but knows that something is lost."""
+        muted = _Muted()
+        muted.broken, muted.holed = self.broken, self.holed
+        return muted
+
     def excuse(self, span: Span) -> None:
         """Say nothing more of what stands here: it was cut at a guess, after a mistake that is told."""
         self._excused.append(span)
@@ -86,3 +98,22 @@ class Report:
     def findings(self) -> list[Finding]:
         """Everything found so far, in the order in which it is told."""
         return sorted(self._found.values(), key=lambda found: found.sort_key)
+
+
+class _Muted(Report):
+    """Knows that something is lost, and says nothing."""
+
+    def tell(
+        self,
+        fault: Fault,
+        span: Span,
+        *,
+        lost: bool = True,
+        edits: tuple[Edit, ...] = (),
+        related: tuple[Related, ...] = (),
+        same: Hashable = None,
+        **words: object,
+    ) -> None:
+        """Take note."""
+        if lost:
+            self.broken.add(span.source.path)

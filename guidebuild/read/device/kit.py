@@ -29,9 +29,10 @@ def kit(entry: Entry) -> Kit | None:
 def _forms(entry: Entry, id_: Said) -> tuple[Form, ...]:
     """Its forms; a kit sold in one form is its own, with an empty id."""
     forms = entry.entry("forms")
-    if forms is None or not forms.values:
+    if forms is None or not forms.marks:
         return (_form(Said("", id_.span), entry, alone=True),)
-    return tuple(_form(name, one) for name, one in forms.each())
+    names = map(forms.key, forms.marks)
+    return tuple(_form(name, forms.values.get(name.text) or Entry(name.span)) for name in names)
 
 
 def _form(id_: Said, entry: Entry, alone: bool = False) -> Form:

@@ -6,11 +6,14 @@ from guidebuild.source.said import Said
 
 
 def options(entry: Entry | None, origin: Origin) -> tuple[Option, ...]:
-    """Every option that still has answers."""
+    """Every option; one whose answers were lost has none."""
     if entry is None:
         return ()
-    found = (_option(id_, one, origin) for id_, one in entry.each())
-    return tuple(one for one in found if one is not None and one.values)
+    found = (
+        _option(id_, entry.values.get(id_.text) or Entry(id_.span), origin)
+        for id_ in map(entry.key, entry.marks)
+    )
+    return tuple(one for one in found if one is not None)
 
 
 def _option(id_: Said, entry: Entry, origin: Origin) -> Option | None:

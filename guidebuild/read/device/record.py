@@ -64,7 +64,7 @@ def device(entry: Entry, folder: str, report: Report) -> Device | None:
         things=found.things,
         names=found.names,
         groups=found.groups,
-        functions=entry.entries("functions"),
+        functions=dict(_texts(entry)),
         hazards=_made(shown.hazard(name, one) for name, one in _each(entry, "hazards")),
         pictures={name.text: shown.points(name, one) for name, one in _each(entry, "pictures")},
         views={name.text: shown.view(name, one) for name, one in _each(entry, "views")},
@@ -98,9 +98,16 @@ def _each(entry: Entry, section: str) -> Iterator[tuple[Said, Any]]:
     inside = entry.entry(section)
     if inside is None:
         return
-    for name, value in inside.each():
+    for name in map(inside.key, inside.marks):
+        value = inside.values.get(name.text, None) or Entry(name.span)
         if not (isinstance(value, Entry) and value.get("dropped", False)):
             yield name, value
+
+
+def _texts(entry: Entry) -> Iterator[tuple[str, Said]]:
+    """Each function with what the reader sees of it; where that was lost, its id."""
+    for name, said in _each(entry, "functions"):
+        yield name.text, said if isinstance(said, Said) else name
 
 
 def _made(found: Iterator[Any]) -> Mapping[str, Any]:

@@ -34,15 +34,13 @@ def identify(entry: Entry | None) -> Identify | None:
     return Identify(entry.said("look"), expect) if entry and expect else None
 
 
-def hazard(id_: Said, entry: Entry) -> Hazard | None:
+def hazard(id_: Said, entry: Entry) -> Hazard:
     """A hazard in the record's words; its level is the key of its first sentence."""
-    level = next((word for word in LEVELS if word in entry.values), None)
-    if level is None:
-        return None
+    level = next((word for word in LEVELS if word in entry.values), LEVELS[0])
     return Hazard(
         id_.text,
         level,
-        entry.values[level],
+        entry.said(level) or id_,
         entry.said("result"),
         entry.all_said("avoid"),
         entry.all_said("when-handling"),

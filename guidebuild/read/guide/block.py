@@ -47,6 +47,8 @@ def name_of(fence: Fence, report: Report) -> str | None:
         name=name,
         do=f"write `{guess}`" if guess else "the blocks are " + ", ".join(known),
     )
+    if sure is None:
+        report.lose(fence.name.span.source.path)
     return sure if fence.at_margin else None
 
 

@@ -21,7 +21,7 @@ from guidebuild.read.guide.stages import Drawn, stages
 from guidebuild.read.guide.supply import kit_options, uses, with_packing
 from guidebuild.read.library import Library
 from guidebuild.read.markdown.front import front
-from guidebuild.read.references.guide import Lookup
+from guidebuild.read.references.guide import Lookup, Unsure
 from guidebuild.read.references.record import there
 from guidebuild.read.report import Report
 from guidebuild.read.shape.entry import Entry
@@ -50,7 +50,7 @@ def read_guide(path: str, shared: SharedStages) -> GuideRead | None:
     source = library.folder.source(path)
     found = front(source, library.report) if source else None
     if source is None or found is None:
-        library.report.broken.add(path)
+        library.report.lose(path)
         return None
     entry = read_entry(source, found.start, found.end, "guide", "front matter", library.report)
     named = devices(entry) if entry else ()
@@ -83,7 +83,7 @@ def _made(parts: _Parts, library: Library) -> GuideRead:
     device = joined(parts.models, named) if len(parts.models) > 1 else parts.models[0]
     kits = uses(parts.kits)
     device = with_packing(device, kits)
-    lookup = Lookup(device, library, parts.drawn.stages)
+    lookup = Lookup(device, library, parts.drawn.stages, _unsure(parts, library.report))
     asked = (
         *device.options,
         *kit_options(kits),
@@ -111,6 +111,19 @@ def _made(parts: _Parts, library: Library) -> GuideRead:
     if guide.video is not None:
         there(guide.video, folders(path, [one.id for one in parts.models]), library)
     return _with_files(guide, lookup.names.mended(), parts, library)
+
+
+def _unsure(parts: _Parts, report: Report) -> Unsure:
+    """What can't be judged, because what would have given the ids could not be read."""
+    named = (*devices(parts.entry), *parts.entry.all_said("kits"))
+    used = [one.span.source.path for one in parts.models]
+    used += [kit.span.source.path for kit, _ in parts.kits]
+    texts = [parts.source.path, *(one.path for one in parts.drawn.shared)]
+    links = [stage.link for stage in parts.body.stages if stage.link is not None]
+    return Unsure(
+        ids=len(used) < len(named) or not report.holed.isdisjoint(used),
+        steps=len(links) > len(parts.drawn.shared) or not report.holed.isdisjoint(texts),
+    )
 
 
 def _unique(asked: tuple[Option, ...], report: Report) -> tuple[Option, ...]:

@@ -40,7 +40,7 @@ class SharedStages:
         """The stage that a heading links to; told where there is none."""
         path = there(Said(link.text, link.span), (beside,), self.library)
         if path is None or path not in self.library.folder.files:
-            self.library.report.broken.add(link.span.source.path)
+            self.library.report.lose(link.span.source.path)
             return None
         if path in self.open:
             chain = " → ".join([*self.open[self.open.index(path) :], path])
@@ -56,7 +56,7 @@ class SharedStages:
             self.read[path] = self._stage(source) if source else None
             self.open.pop()
             if source is None:
-                self.library.report.broken.add(path)
+                self.library.report.lose(path)
         return self.read[path]
 
     def _stage(self, source: Source) -> SharedStage:

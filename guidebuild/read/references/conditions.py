@@ -25,7 +25,7 @@ def look_up_conditions(
             option = options.get(leaf.option)
             if option is None:
                 _no_option(leaf, options, report, related)
-            elif not leaf.values <= {value.id for value in option.values}:
+            elif option.values and not leaf.values <= {value.id for value in option.values}:
                 _no_value(leaf, option, report)
 
 

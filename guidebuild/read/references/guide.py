@@ -1,6 +1,7 @@
 """The ids in a guide: in its acts and blocks, its conditions, its front matter and its kits."""
 
 from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 
 from guidebuild.device.condition import Condition
 from guidebuild.device.record import Device
@@ -30,12 +31,24 @@ from guidebuild.source.said import Said
 _LINKS = (Kind.FASTENER, Kind.CONNECTOR, Kind.JOINT, Kind.STORE)
 
 
+@dataclass(frozen=True, slots=True)
+class Unsure:
+    """`ids`: of the record and the kits; `steps`: of stages and steps. True where some could not be read."""
+
+    ids: bool
+    steps: bool
+
+
 class Lookup:
     """One guide's ids against its device, its stages and steps, and what lies in the content folder."""
 
-    def __init__(self, device: Device, around: Around, stages: tuple[Stage, ...]) -> None:
-        self.names = Names(device, around.report)
+    def __init__(
+        self, device: Device, around: Around, stages: tuple[Stage, ...], unsure: Unsure
+    ) -> None:
+        muted = around.report.muted()
+        self.names = Names(device, muted if unsure.ids else around.report)
         self.report = around.report
+        self.of_steps = muted if unsure.steps else around.report
         self.tools = around.tools
         self.around = around
         self.models = device.id.split("+")
@@ -55,7 +68,7 @@ class Lookup:
             if option.seen_in is not None:
                 self._one(option.seen_in, "step", self.steps)
         known = {option.id: option for option in guide.options}
-        look_up_conditions(_conditions(guide), known, self.report)
+        look_up_conditions(_conditions(guide), known, self.names.report)
 
     def _kit(self, use: KitUse) -> None:
         kit = use.kit
@@ -124,7 +137,7 @@ class Lookup:
         for go in [*ways, *([check.if_not] if check.if_not else [])]:
             if go.text in self.stages and go.text not in self.remedies:
                 tell_unknown(
-                    self.report,
+                    self.of_steps,
                     go,
                     "remedy",
                     self.remedies,
@@ -135,7 +148,7 @@ class Lookup:
 
     def _one(self, said: Said, what: str, among: dict[str, Stage] | dict[str, Step]) -> None:
         if said.text not in among:
-            tell_unknown(self.report, said, what, among)
+            tell_unknown(self.of_steps, said, what, among)
 
     def _functions(self, said: tuple[Said, ...]) -> None:
         self.names.one_of(said, "function", self.device.functions)

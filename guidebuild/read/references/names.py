@@ -63,7 +63,9 @@ class Names:
         other = said.text in self.device.names
         sure = None if other else self._meant(said.text, among)
         is_ = f"`{said.text}` is a {_CALLED[self._kind(said.text)]}" if other else ""
-        tell_unknown(self.report, said, what, among, lost=sure is None, instead=is_)
+        tell_unknown(
+            self.report, said, what, among, lost=sure is None, instead=is_, family="record"
+        )
         if sure is not None:
             self.aliases[said.text] = sure
 
@@ -100,8 +102,12 @@ def tell_unknown(
     *,
     lost: bool = True,
     instead: str = "",
+    family: str = "",
 ) -> None:
-    """Tell that an id names nothing, with the nearest that does; an id is told of once."""
+    """Tell that an id names nothing, with the nearest that does; an id is told of once.
+
+    `family`: what `what` is a kind of; the same id of the same family is the same mistake.
+    """
     if report.knows(said.span):
         return
     known = list(among)
@@ -112,7 +118,7 @@ def tell_unknown(
         said.span,
         lost=lost,
         edits=(Edit(said.span, guess),) if guess else (),
-        same=(what, said.text),
+        same=(family or what, said.text),
         what=what,
         id=said.text,
         do=instead or (f"write `{guess}`" if guess else f"there are: {few}" if few else "add it"),

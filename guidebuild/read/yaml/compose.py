@@ -49,8 +49,7 @@ def compose(
     if isinstance(node, Exception):
         if not found:
             _unreadable(node, reading, text)
-        else:
-            report.broken.add(source.path)
+        report.lose(source.path)
         return None
     return node, reading
 
