@@ -7,7 +7,7 @@ import pytest
 from guidebuild.draw.gauge import gauge_svg
 from guidebuild.draw.hatch import hatch_class, patterns_svg
 from guidebuild.draw.keys import key_svg
-from guidebuild.draw.squares import squares_svg
+from guidebuild.draw.squares import squares_svg, squares_symbol
 from guidebuild.draw.symbols import alert_svg, cloud_svg, first_angle_svg, fork_svg, revision_svg
 from guidebuild.draw.times import wait_svg
 from tests.draw.reading import of_class, tree, view_box
@@ -55,18 +55,25 @@ def test_solid_is_allowed_and_hatched_is_not(
 
 
 def test_squares_count_what_is_out() -> None:
-    plan = tree(squares_svg(5, 12, "5 of 12"))
-    assert [one.get("d", "").count("M") for one in of_class(plan, "t-out")] == [5]
-    assert [one.get("d", "").count("M") for one in of_class(plan, "t-in")] == [7]
-    many = tree(squares_svg(31, 60, "31 of 60"))
-    _, _, width, height = view_box(many)
-    corners = re.findall(r"M([\d.]+),([\d.]+)", "".join(one.get("d", "") for one in many.iter()))
-    assert len(set(corners)) == 60
+    """Five dashes of 11 with gaps of 5 cover five squares of the row of twelve."""
+    row = squares_symbol(12)
+    assert row.count("h11v11h-11z") == 12
+    (filled,) = of_class(tree(squares_svg(5, 12, "5 of 12")), "t-out")
+    assert filled.get("d") == "M.5,7h80"
+
+
+def test_many_screws_stand_in_rows() -> None:
+    corners = re.findall(r"M([\d.]+),([\d.]+)", squares_symbol(100))
+    assert len(set(corners)) == 100
+    _, _, width, height = view_box(tree(squares_svg(31, 100, "31 of 100")))
     assert all(float(x) + 11 <= width and float(y) + 11 <= height for x, y in corners)
+    (filled,) = of_class(tree(squares_svg(31, 100, "31 of 100")), "t-out")
+    assert filled.get("d") == "M.5,7h400M.5,23h96"
 
 
 def test_no_screws_at_all() -> None:
-    assert of_class(tree(squares_svg(0, 0, "none")), "t-in") == []
+    assert of_class(tree(squares_svg(0, 0, "none")), "t-out") == []
+    assert squares_symbol(0) == ""
 
 
 @pytest.mark.parametrize("ways", [2, 3, 4])

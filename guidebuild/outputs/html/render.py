@@ -1,5 +1,6 @@
 """Templates of a theme, filled with view values. Everything is escaped; words carry their marks as elements."""
 
+import re
 from collections.abc import Iterable
 from functools import cache
 
@@ -19,6 +20,9 @@ POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; "
     "media-src 'self' data:; connect-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'"
 )
+_BETWEEN = re.compile(
+    r">\n\s*<"
+)  # lines of a template end between elements, never inside a sentence
 _LEGEND = ("now", "mid", "off", "hatch", "hole", "ring", "order")
 _MARKED = frozenset({Age.BEHIND, Age.SOURCE, Age.WAS})
 _ELEMENTS = {
@@ -120,7 +124,8 @@ def _scripted(say: Sayer) -> Iterable[str]:
 
 def page(theme: str, language: str, template: str, **values: object) -> bytes:
     """A whole file."""
-    return environment(theme, language).get_template(template).render(**values).encode()
+    whole = environment(theme, language).get_template(template).render(**values)
+    return _BETWEEN.sub("><", whole).encode()
 
 
 def _references(say: Sayer, marks: Iterable[str]) -> Text:

@@ -63,7 +63,7 @@ function tallyAt(step) {
   const cells = Array.from(step.querySelectorAll(".tally .cells > div")).map((cell) => {
     const short = cell.cloneNode(true);
     if (cell.matches(".screws-out")) short.querySelector("dt").textContent = say("bench.screws");
-    all(".item", short).forEach((item) => {
+    all("dd > span", short).forEach((item) => {
       const marks = all(".ref-in, .soft:not(.cond-in)", item);
       if (marks.length) item.replaceChildren(...marks.flatMap((mark) => [mark, " "]));
     });

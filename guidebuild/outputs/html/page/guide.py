@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from itertools import chain
 
 from guidebuild.draw.screw import screw_symbols
+from guidebuild.draw.squares import squares_symbol
 from guidebuild.draw.view import Drawn, view_symbols
 from guidebuild.guide.stage import Stage
 from guidebuild.outputs.html.page.after import AfterCare, after_care
@@ -183,7 +184,8 @@ def _symbols(reading: Reading, drawn: Mapping[str, Drawn], steps: Sequence[StepV
     screws = screw_symbols(*worked, *others)
     used = dict.fromkeys(picture.view for step in steps for picture in step.pictures)
     used |= {id: None for id, view in drawn.items() if _shows_part(reading, view)}
-    return screws + "".join(view_symbols(drawn[id]) for id in used)
+    squares = squares_symbol(len(loose_screws(reading)))
+    return screws + squares + "".join(view_symbols(drawn[id]) for id in used)
 
 
 def _shows_part(reading: Reading, view: Drawn) -> bool:

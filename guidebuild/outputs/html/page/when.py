@@ -7,7 +7,7 @@ from guidebuild.device.option import Option
 from guidebuild.guide.configurations import Configurations
 from guidebuild.outputs.html.page.boxes import Box, cover
 from guidebuild.translate.messages.sayer import Sayer
-from guidebuild.translate.messages.text import Mark, Text, joined, plain, text
+from guidebuild.translate.messages.text import Mark, Text, plain, text
 
 
 @dataclass(frozen=True, slots=True)
