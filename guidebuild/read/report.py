@@ -20,13 +20,14 @@ class Report:
     them is not the whole of what the author wrote; `holed` those of which a whole block was lost.
     """
 
-    __slots__ = ("_excused", "_first", "_found", "_places", "broken", "holed")
+    __slots__ = ("_excused", "_first", "_found", "_places", "_silent", "broken", "holed")
 
     def __init__(self) -> None:
         self._found: dict[Place, Finding] = {}
         self._first: dict[Hashable, Place] = {}
         self._places: set[tuple[str, int, int]] = set()
         self._excused: list[Span] = []
+        self._silent = False
         self.broken: set[str] = set()
         self.holed: set[str] = set()
 
@@ -48,7 +49,7 @@ class Report:
         """
         if lost:
             self.broken.add(span.source.path)
-        if self._is_excused(span):
+        if self._silent or self._is_excused(span):
             return
         found = finding(fault, span, edits, related, **words)
         key = (fault.__name__, span.source.path, same)
@@ -76,8 +77,8 @@ class Report:
 
     def muted(self) -> "Report":
         """A report for what can't be judged: it tells nothing, but knows that something is lost."""
-        muted = _Muted()
-        muted.broken, muted.holed = self.broken, self.holed
+        muted = Report()
+        muted.broken, muted.holed, muted._silent = self.broken, self.holed, True
         return muted
 
     def excuse(self, span: Span) -> None:
@@ -98,22 +99,3 @@ class Report:
     def findings(self) -> list[Finding]:
         """Everything found so far, in the order in which it is told."""
         return sorted(self._found.values(), key=lambda found: found.sort_key)
-
-
-class _Muted(Report):
-    """Knows that something is lost, and says nothing."""
-
-    def tell(
-        self,
-        fault: Fault,
-        span: Span,
-        *,
-        lost: bool = True,
-        edits: tuple[Edit, ...] = (),
-        related: tuple[Related, ...] = (),
-        same: Hashable = None,
-        **words: object,
-    ) -> None:
-        """Take note."""
-        if lost:
-            self.broken.add(span.source.path)
