@@ -58,5 +58,3 @@ class Step:
     span: Span = field(compare=False)
     body: Span = field(compare=False)
     file: str = ""  # the content file it was read from (a shared stage's own file)
-
-
