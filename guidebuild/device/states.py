@@ -6,7 +6,9 @@ from enum import Enum, IntFlag
 class Kind(Enum):
     """What a thing is; the states have other words for each."""
 
-    __hash__ = object.__hash__  # members are single objects; an enum's own hash is slow, and tables ask it often
+    __hash__ = (
+        object.__hash__
+    )  # members are single objects; an enum's own hash is slow, and tables ask it often
 
     PART = "part"
     FASTENER = "fastener"
