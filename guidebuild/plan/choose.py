@@ -19,7 +19,7 @@ SETS = 5_000  # sets looked at; past that the best one found is told, with a bou
 
 @dataclass(frozen=True, slots=True)
 class Chosen:
-    """What is done, in batches of one tool each. `cost` counts parts and changes of tool; `bound` is the least possible."""
+    """What is done, in batches of one tool each. `cost`: parts and changes of tool; `bound`: the least possible."""
 
     tasks: Tasks
     batches: tuple[Tasks, ...]

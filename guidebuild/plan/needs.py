@@ -31,7 +31,7 @@ def reasons(layout: Layout, opening: Opening) -> Iterator[Reason]:
         return
     yield from _reach(layout, _worked_at(layout, opening))
     for guard, where in layout.guarding.over(key):
-        yield Reason("guarded", _emptied(layout, guard), where)
+        yield Reason("guarded", _opened_by(layout, guard), where)
     match thing:
         case Connector():
             yield from _dead(layout, thing)
@@ -47,7 +47,7 @@ def at_hand(layout: Layout, key: str) -> Iterator[Reason]:
     """What must be open before a thing can be looked at, cleaned or set: what hides it, what guards it."""
     yield from _reach(layout, key)
     for guard, where in layout.guarding.over(key):
-        yield Reason("guarded", _emptied(layout, guard), where)
+        yield Reason("guarded", _opened_by(layout, guard), where)
 
 
 def _worked_at(layout: Layout, opening: Opening) -> str:
@@ -65,12 +65,15 @@ def _reach(layout: Layout, key: str) -> Iterator[Reason]:
         yield Reason("hidden", (cover.part, *cover.path.parts), cover.path.where)
 
 
-def _emptied(layout: Layout, guard: str) -> tuple[str, ...]:
-    """A guard opens by its own act, or by that of something that empties it."""
-    thing = layout.device.things[guard]
+def _opened_by(layout: Layout, key: str) -> tuple[str, ...]:
+    """A guard opens by its own act, or by that of something that empties it; a seal, by a part that leaves it."""
+    thing = layout.device.things[key]
+    if isinstance(thing, Joint) and thing.joint == "seal":
+        parts = (part.key for part in layout.device.parts)
+        return tuple(part for part in parts if thing in links_across(layout, part))
     if not isinstance(thing, Store):
-        return (guard,)
-    return guard, *(key for key, _ in layout.presence.of(thing.emptied_by))
+        return (key,)
+    return key, *(one for one, _ in layout.presence.of(thing.emptied_by))
 
 
 def _freed(layout: Layout, opening: Opening, part: str) -> Iterator[Reason]:
@@ -88,9 +91,9 @@ def _freed(layout: Layout, opening: Opening, part: str) -> Iterator[Reason]:
 
 def _drained(layout: Layout, store: Store) -> Iterator[Reason]:
     for key, where in layout.presence.of([store.through] if store.through else []):
-        yield Reason("drained", (key,), where)
+        yield Reason("drained", _opened_by(layout, key), where)
     for key, where in layout.presence.of(store.filled_by):
-        yield Reason("filled", (key,), where)
+        yield Reason("filled", _opened_by(layout, key), where)
 
 
 def _dead(layout: Layout, plug: Connector) -> Iterator[Reason]:
