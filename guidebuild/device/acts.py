@@ -9,9 +9,8 @@ from guidebuild.device.states import ANY, Kind, State
 class Verb(Enum):
     """What hands do. The word is the one that authors write."""
 
-    __hash__ = (
-        object.__hash__
-    )  # members are single objects; an enum's own hash is slow, and tables ask it often
+    # Members are single objects; an enum's own hash is slow, and tables ask for it often.
+    __hash__ = object.__hash__
 
     REMOVE = "remove"
     LOOSEN = "loosen"

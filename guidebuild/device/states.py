@@ -6,9 +6,8 @@ from enum import Enum, IntFlag
 class Kind(Enum):
     """What a thing is; the states have other words for each."""
 
-    __hash__ = (
-        object.__hash__
-    )  # members are single objects; an enum's own hash is slow, and tables ask it often
+    # Members are single objects; an enum's own hash is slow, and tables ask for it often.
+    __hash__ = object.__hash__
 
     PART = "part"
     FASTENER = "fastener"
