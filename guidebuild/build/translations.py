@@ -5,24 +5,19 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from guidebuild.build.catalogues import read_catalogues, sources
+from guidebuild.device.option import Option
 from guidebuild.guide.content import Content, GuideRead
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.prove import prove
 from guidebuild.source.finding import Finding
 from guidebuild.source.span import Span
-from guidebuild.translate.catalogue.apply import (
-    Stale,
-    Translator,
-    translated_device,
-    translated_guide,
-    translated_kit,
-    translated_tools,
-)
+from guidebuild.translate.catalogue.apply import Stale, Translator
 from guidebuild.translate.pseudo import is_pseudo, pseudo
 from guidebuild.translate.segments.of_device import device_texts, kit_texts
 from guidebuild.translate.segments.of_guide import guide_texts
 from guidebuild.translate.segments.of_tools import tool_texts
-from guidebuild.translate.segments.slots import Slots
+from guidebuild.translate.segments.remembering import Remembering
+from guidebuild.translate.segments.slots import Slots, Translate
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,33 +39,38 @@ class Translation:
 def translation(root: Path, content: Content, language: str, paths: Sequence[str]) -> Translation:
     """`content` as its readers of `language` get it; `paths`: the guides that are to be proved."""
     if is_pseudo(language):
-        slots = Slots(lambda segment: pseudo(segment.text, language))
-        return _proved(language, _pseudo(content, slots), paths, {}, ())
-    read = read_catalogues(root, language, sources(content))
+        told = _told(content, lambda segment: pseudo(segment.text, language))
+        return _proved(language, told, paths, {}, ())
+    texts = sources(content)
+    read = read_catalogues(root, language, texts)
     translator = Translator(read.catalogues, content.settings.languages[0])
-    guides = tuple(_guide(one, translator) for one in content.guides)
-    told = replace(content, guides=guides, tools=translated_tools(content.tools, translator))
-    return _proved(language, told, paths, translator.stale, read.findings)
+    translator.learn([segment for some in texts.values() for segment in some])
+    return _proved(language, _told(content, translator), paths, translator.stale, read.findings)
 
 
-def _guide(one: GuideRead, translator: Translator) -> GuideRead:
-    device = translated_device(one.device, translator)
-    guide = translated_guide(one.guide, translator)
-    kits = tuple(replace(use, kit=translated_kit(use.kit, translator)) for use in guide.kits)
-    options = {option.id: option for option in device.options}
-    asked = tuple(options.get(option.id, option) for option in guide.options)
-    return replace(one, device=device, guide=replace(guide, kits=kits, options=asked))
+def _told(content: Content, translate: Translate) -> Content:
+    """The content with every text as `translate` gives it."""
+    memory = Remembering(translate)
+    slots = Slots(memory)
+    devices = {id_: device_texts(one, slots) for id_, one in content.devices.items()}
+    kits = {id_: kit_texts(one, slots) for id_, one in content.kits.items()}
+    guides = tuple(_guide(one, slots, memory) for one in content.guides)
+    tools = tool_texts(content.tools, slots)
+    return replace(content, devices=devices, kits=kits, guides=guides, tools=tools)
 
 
-def _pseudo(content: Content, slots: Slots) -> Content:
-    guides = []
-    for one in content.guides:
-        guide = guide_texts(one.guide, slots)
-        kits = tuple(replace(use, kit=kit_texts(use.kit, slots)) for use in guide.kits)
-        guides.append(
-            replace(one, device=device_texts(one.device, slots), guide=replace(guide, kits=kits))
-        )
-    return replace(content, guides=tuple(guides), tools=tool_texts(content.tools, slots))
+def _guide(one: GuideRead, slots: Slots, memory: Remembering) -> GuideRead:
+    device = device_texts(one.device, slots)
+    guide = guide_texts(one.guide, slots)
+    kits = tuple(replace(use, kit=kit_texts(use.kit, slots)) for use in guide.kits)
+    options = tuple(_option(option, memory) for option in guide.options)
+    return replace(one, device=device, guide=replace(guide, kits=kits, options=options))
+
+
+def _option(option: Option, memory: Remembering) -> Option:
+    """A question that a record or a kit asks is made of their words: translated there, it is so here."""
+    values = tuple(replace(value, label=memory.again(value.label)) for value in option.values)
+    return replace(option, ask=memory.again(option.ask), values=values)
 
 
 def _proved(

@@ -11,10 +11,12 @@ from hypothesis import strategies as st
 
 from guidebuild.guide.guide import Guide
 from guidebuild.read.content import read_content
-from guidebuild.translate.catalogue.apply import Shown, Translator, translated_guide
+from guidebuild.translate.catalogue.apply import Shown, Translator
 from guidebuild.translate.catalogue.merge import merged
 from guidebuild.translate.po.entry import Catalogue
 from guidebuild.translate.po.writer import write_po
+from guidebuild.translate.segments.of_guide import guide_texts
+from guidebuild.translate.segments.slots import Slots
 from guidebuild.translate.segments.take import segments
 
 RECORD = """\
@@ -199,6 +201,11 @@ def test_what_still_holds_is_kept_and_what_changed_has_the_class_of_its_edit(
                     assert [one.split(" ")[0] for one in classes[9:].split("; ")] == wanted
 
 
+def in_language(guide: Guide, translator: Translator) -> Guide:
+    translator.learn(segments(guide))
+    return guide_texts(guide, Slots(translator))
+
+
 @settings(max_examples=60)
 @given(edited())
 def test_an_outdated_caution_number_or_negation_never_looks_fresh(
@@ -208,7 +215,7 @@ def test_an_outdated_caution_number_or_negation_never_looks_fresh(
     guide = guide_of(after)
     catalogue = fresh(before)
     translator = Translator({guide.path: catalogue}, "en")
-    told = translated_guide(guide, translator)
+    told = in_language(guide, translator)
     stale = {one.source: one.shown for one in translator.stale.values()}
     for part in after:
         hazard = part.hazard.words
@@ -257,5 +264,5 @@ def test_what_is_gone_from_the_source_stays_at_the_end_of_the_catalogue() -> Non
 def test_a_guide_in_its_own_language_is_the_guide(steps: int) -> None:
     guide = guide_of(first(steps))
     translator = Translator({guide.path: NOTHING}, "en")
-    assert translated_guide(guide, translator) == guide
+    assert in_language(guide, translator) == guide
     assert len(translator.stale) == len(segments(guide))

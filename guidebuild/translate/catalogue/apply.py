@@ -4,22 +4,13 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import Enum
 
-from guidebuild.device.kit import Kit
-from guidebuild.device.record import Device
-from guidebuild.device.tool import Tool
-from guidebuild.guide.guide import Guide
 from guidebuild.source.span import Span
 from guidebuild.translate.catalogue.change import Changed, Class, compared
 from guidebuild.translate.catalogue.match import matched
 from guidebuild.translate.catalogue.merge import signal_of
 from guidebuild.translate.po.entry import Catalogue, Entry
 from guidebuild.translate.segments.codes import decoded
-from guidebuild.translate.segments.of_device import device_texts, kit_texts
-from guidebuild.translate.segments.of_guide import guide_texts
-from guidebuild.translate.segments.of_tools import tool_segments, tool_texts
 from guidebuild.translate.segments.segment import Segment, Weight
-from guidebuild.translate.segments.slots import Slots
-from guidebuild.translate.segments.take import segments
 
 
 class Shown(Enum):
@@ -49,10 +40,6 @@ class Translator:
     stale: dict[Span, Stale] = field(default_factory=dict)
     _entries: dict[tuple[str, str], Entry] = field(default_factory=dict)
 
-    def learn(self, of: Guide | Device | Kit) -> None:
-        """Match all segments of a source with its catalogues before the walk asks for one."""
-        self.learn_all(segments(of))
-
     def __call__(self, segment: Segment) -> str | None:
         """The text to show for a segment; None for the source's own."""
         entry = self._entries.get((segment.file, segment.id))
@@ -72,8 +59,8 @@ class Translator:
         self.stale[segment.span] = Stale(shown, segment.text, text, change)
         return None if grave else text
 
-    def learn_all(self, some: Sequence[Segment]) -> None:
-        """The same for segments that no guide, record or kit has: the names of tools."""
+    def learn(self, some: Sequence[Segment]) -> None:
+        """Match all segments of a source with its catalogues before the walk asks for one."""
         by_file: dict[str, list[Segment]] = {}
         for one in some:
             by_file.setdefault(one.file, []).append(one)
@@ -81,27 +68,3 @@ class Translator:
             entries = self.catalogues[file].entries if file in self.catalogues else ()
             for index, entry in matched(inside, entries).items():
                 self._entries[file, inside[index].id] = entry
-
-
-def translated_guide(guide: Guide, translator: Translator) -> Guide:
-    """The guide in the translator's language."""
-    translator.learn(guide)
-    return guide_texts(guide, Slots(translator))
-
-
-def translated_device(device: Device, translator: Translator) -> Device:
-    """The record in the translator's language."""
-    translator.learn(device)
-    return device_texts(device, Slots(translator))
-
-
-def translated_tools(tools: Mapping[str, Tool], translator: Translator) -> dict[str, Tool]:
-    """Tools and materials in the translator's language."""
-    translator.learn_all(tool_segments(tools))
-    return tool_texts(tools, Slots(translator))
-
-
-def translated_kit(kit: Kit, translator: Translator) -> Kit:
-    """A kit in the translator's language."""
-    translator.learn(kit)
-    return kit_texts(kit, Slots(translator))

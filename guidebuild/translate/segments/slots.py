@@ -34,7 +34,7 @@ class Slots:
             return said
         weight = Weight.NAME if slot == "name" else self.weight
         told = self._told(Coded(escaped(said.text)), said.span, slot, many, weight, most)
-        return said if told is None else Said(_plain(told), said.span)
+        return said if told is None else Said(plain(told), said.span)
 
     def maybe(self, said: Said | None, slot: str) -> Said | None:
         """The same for what may be missing."""
@@ -77,6 +77,6 @@ class Slots:
         return self.translate(segment)
 
 
-def _plain(coded: str) -> str:
+def plain(coded: str) -> str:
     """Text without codes as the reader sees it."""
     return coded.replace("&lt;", "<").replace("&amp;", "&")
