@@ -4,7 +4,7 @@ What the page calls:
 
 - `screw.screw_svg(screw, scale, box, title, by_use)`, with `box = screw.screw_box(*screws_of_the_guide)`,
   so that lengths compare down the page; `screw.screw_symbols(*screws)` once in a page for `by_use`.
-- `alike.alike_svg([Lookalike(label, screw), ...], title)`: the look-alike strip at 4:1.
+- `alike.alike_svg([Lookalike(label, screw), ...], title)`: the look-alike strip at `alike_scale`.
 - `tray.lie_svg(screw, count, title)` and `tray.rule_svg(title)`: the tray sheet, 1:1.
 - `times.wait_svg(seconds, words, title)`, `gauge.gauge_svg(least, most, unit)`,
   `squares.squares_svg(out, total, title)`.

@@ -1,6 +1,6 @@
-"""Screws that are easily mixed up, side by side at 4:1 with the difference dimensioned."""
+"""Screws that are easily mixed up, side by side and enlarged, with the difference dimensioned."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from guidebuild.device.screw import Screw
@@ -8,8 +8,8 @@ from guidebuild.draw.dimension import from_outside, upright
 from guidebuild.draw.screw import ScrewSize, screw_id, size_of
 from guidebuild.draw.svg import Box, drawing, element, figure, line, number, text, use
 
-SCALE = 4
-_TIP = 1.1  # mm, an arrow
+_SCALES = (4, 3, 2)  # the largest at which the strip is no higher than:
+_HIGHEST = 94.0  # mm; a higher one parts a caution from its act on paper
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,63 +20,107 @@ class Lookalike:
     screw: Screw
 
 
+def alike_scale(screws: Sequence[Lookalike]) -> int:
+    """At how many times their size the screws are drawn: 4 is 4:1."""
+    sizes = [size_of(one.screw) for one in screws]
+    return next((n for n in _SCALES if n * _height(sizes) <= _HIGHEST), 1)
+
+
 def alike_svg(screws: Sequence[Lookalike], title: str) -> str:
     """Two or more screws, their lengths beginning on one line; each next one's difference is dimensioned.
 
     It refers to `screw_symbols` of these screws.
     """
-    sizes = [size_of(one.screw) for one in screws]
+    scale = alike_scale(screws)
+    strip = _Strip(tuple(size_of(one.screw) for one in screws), 4 / scale)
+    parts = [strip.screw(n, one) for n, one in enumerate(screws)]
+    parts += [strip.length(n) for n in range(len(screws))]
+    return drawing("view alike", strip.box, *parts, *strip.differences(), title=title, mm=scale)
+
+
+def _height(sizes: Sequence[ScrewSize]) -> float:
     wide = max(float(one.head.diameter) for one in sizes)
-    pitch = wide + (5.4 if len(screws) == 2 else 8.6)
-    head_y = -max(one.before for one in sizes) - wide / 2 - 2.2
-    beside = [-wide / 2 - 2.4] * len(sizes)
-    if (
-        len(screws) == 2
-    ):  # the second one's length stands on its other side, to leave the middle free
-        beside[1] = wide / 2 + 2.4
-    between = (pitch - 0.8) / 2 if len(screws) == 2 else wide / 2 + 2.6
-    parts = []
-    for i, (one, size) in enumerate(zip(screws, sizes, strict=True)):
-        parts += [_one(one, size, pitch * i, head_y), _length(size, pitch * i, beside[i])]
-        if i + 1 < len(sizes):
-            parts.append(_difference(size, sizes[i + 1], pitch * i, pitch, between))
-    left, top = -wide / 2 - 4.6, head_y - wide / 2 - 1.4
-    right = pitch * (len(sizes) - 1) + wide / 2 + (4.2 if len(screws) == 2 else 2)
-    box = Box(left, top, right - left, max(size.length for size in sizes) + 4 - top)
-    return drawing("view alike", box, *parts, title=title, mm=SCALE)
+    longest = max(one.length for one in sizes)
+    return max(one.before for one in sizes) + wide + longest + 7.6
 
 
-def _one(one: Lookalike, size: ScrewSize, x: float, head_y: float) -> str:
-    half = float(size.head.diameter) / 2
-    axes = line("ctr", (x, head_y - half - 1), (x, size.length + 1))
-    axes += line("ctr", (x - half - 0.8, head_y), (x + half + 0.8, head_y))
-    top = use(f"{screw_id(one.screw)}-top", (x, head_y))
-    stand = f"translate({number(x)} 0) rotate(90)"
-    side = element("use", href=f"#{screw_id(one.screw)}", transform=stand)
-    return axes + top + side + text("num", (x - half - 1.7, head_y + 0.65), one.label, 1.9)
+@dataclass(frozen=True, slots=True)
+class _Strip:
+    """Places in mm. `k` makes letters, arrows and gaps the same size on the page at every scale."""
 
+    sizes: tuple[ScrewSize, ...]
+    k: float
 
-def _length(size: ScrewSize, middle: float, beside: float) -> str:
-    """The length, dimensioned at `beside` from the screw's centre line."""
-    side = 1 if beside > 0 else -1
-    x = middle + beside
-    edge = middle + side * (float(size.head.diameter) / 2 + 0.4)
-    foot = middle + side * (size.diameter / 2 + 0.4)
-    ends = line("thin", (edge, 0), (x + 0.8 * side, 0))
-    ends += line("thin", (foot, size.length), (x + 0.8 * side, size.length))
-    return ends + upright(x, 0, size.length, figure(size.length), _TIP, 1.4)
+    @property
+    def wide(self) -> float:
+        """The widest head."""
+        return max(float(one.head.diameter) for one in self.sizes)
 
+    @property
+    def pair(self) -> bool:
+        """Two only: the second one's length then stands on its other side, to leave the middle free."""
+        return len(self.sizes) == 2
 
-def _difference(
-    first: ScrewSize, second: ScrewSize, middle: float, pitch: float, between: float
-) -> str:
-    """What the second screw is longer or shorter, dimensioned at `between` from the first one's centre line."""
-    low, high = sorted((first.length, second.length))
-    if low == high:
-        return ""
-    x = middle + between
-    from_first = middle + first.diameter / 2 + 0.4
-    to_second = middle + pitch - second.diameter / 2 - 0.4
-    ends = line("thin", (from_first, first.length), (x + 0.9, first.length))
-    ends += line("thin", (x - 0.9, second.length), (to_second, second.length))
-    return ends + from_outside(x, low, high, figure(round(high - low, 3)), _TIP, 1.9)
+    @property
+    def pitch(self) -> float:
+        """From one centre line to the next."""
+        return self.wide + self.k * (5.4 if self.pair else 8.6)
+
+    @property
+    def head_y(self) -> float:
+        """Where the heads from above have their middle."""
+        return -max(one.before for one in self.sizes) - self.wide / 2 - 2.2
+
+    @property
+    def box(self) -> Box:
+        """Round everything."""
+        left, top = -self.wide / 2 - 4.6 * self.k, self.head_y - self.wide / 2 - 1.4
+        right = self.pitch * (len(self.sizes) - 1) + self.wide / 2
+        right += self.k * (4.2 if self.pair else 2)
+        return Box(left, top, right - left, max(one.length for one in self.sizes) + 4 - top)
+
+    def screw(self, n: int, one: Lookalike) -> str:
+        """The head from above, and below it the shadow, standing on its tip."""
+        size, x, y = self.sizes[n], self.pitch * n, self.head_y
+        half = float(size.head.diameter) / 2
+        axes = line("ctr", (x, y - half - 1), (x, size.length + 1))
+        axes += line("ctr", (x - half - 0.8, y), (x + half + 0.8, y))
+        top = use(f"{screw_id(one.screw)}-top", (x, y))
+        stand = f"translate({number(x)} 0) rotate(90)"
+        side = element("use", href=f"#{screw_id(one.screw)}", transform=stand)
+        at = (x - half - 1.7 * self.k, y + 0.65 * self.k)
+        return axes + top + side + text("num", at, one.label, 1.9 * self.k)
+
+    def length(self, n: int) -> str:
+        """The length, dimensioned beside the screw."""
+        size, middle = self.sizes[n], self.pitch * n
+        side = 1 if self.pair and n else -1
+        x = middle + side * (self.wide / 2 + 2.4 * self.k)
+        edge = middle + side * (float(size.head.diameter) / 2 + 0.4)
+        foot = middle + side * (size.diameter / 2 + 0.4)
+        past = x + 0.8 * side * self.k
+        ends = line("thin", (edge, 0), (past, 0))
+        ends += line("thin", (foot, size.length), (past, size.length))
+        told = figure(size.length)
+        return ends + upright(x, 0, size.length, told, 1.1 * self.k, 1.4 * self.k)
+
+    def differences(self) -> Iterator[str]:
+        """What each screw is longer or shorter than the one before it, dimensioned between the two."""
+        between = (self.pitch - 0.8) / 2 if self.pair else self.wide / 2 + 2.6 * self.k
+        for n in range(len(self.sizes) - 1):
+            first, second = self.sizes[n], self.sizes[n + 1]
+            low, high = sorted((first.length, second.length))
+            if low != high:
+                yield self._difference(self.pitch * n, first, second, between)
+
+    def _difference(
+        self, middle: float, first: ScrewSize, second: ScrewSize, between: float
+    ) -> str:
+        low, high = sorted((first.length, second.length))
+        x, past = middle + between, 0.9 * self.k
+        from_first = middle + first.diameter / 2 + 0.4
+        to_second = middle + self.pitch - second.diameter / 2 - 0.4
+        ends = line("thin", (from_first, first.length), (x + past, first.length))
+        ends += line("thin", (x - past, second.length), (to_second, second.length))
+        told = figure(round(high - low, 3))
+        return ends + from_outside(x, low, high, told, 1.1 * self.k, 1.9 * self.k)

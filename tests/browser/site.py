@@ -51,5 +51,5 @@ def built(theme: str, room: Path) -> Site:
     settings.write_text(said.replace("theme: sheet", f"theme: {theme}"), encoding="utf-8")
     folder = room / FOLDER
     made = make(content, folder)
-    assert not made.faults, made.faults
+    assert not made.site.faults, made.site.faults
     return Site(folder)

@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from guidebuild.draw.alike import Lookalike, alike_svg
+from guidebuild.draw.alike import Lookalike, alike_scale, alike_svg
 from guidebuild.draw.screw import screw_id, screw_symbols
 from guidebuild.draw.tray import lie_height, lie_svg, rule_svg
 from tests.draw.reading import extent, millimetres, of_class, tree, view_box
@@ -43,7 +43,7 @@ def test_many_screws_lie_in_rows_inside_the_drawing(count: int) -> None:
         if "rotate(90)" in node.get("transform", "")
     ]
     assert len(set(places)) == count
-    assert width <= 84
+    assert width <= 94
     assert height == pytest.approx(lie_height(one, count))
     assert all(x < px < x + width and y <= py and py + 8 <= y + height for px, py in places)
 
@@ -69,3 +69,16 @@ def test_three_look_alikes() -> None:
     words = ["M2x4 pan TX6", "M2x6 pan TX6", "M2x10 pan TX6"]
     strip = tree(alike_svg([Lookalike(str(i), screw(one)) for i, one in enumerate(words)], "three"))
     assert [node.text for node in of_class(strip, "differ")] == ["2", "4"]
+
+
+@pytest.mark.parametrize(
+    ("pair", "scale"), [("M2x4 M2x6", 4), ("M3x8 M3x12", 3), ("M4x16 M4x20", 2)]
+)
+def test_long_look_alikes_are_drawn_smaller_with_letters_of_one_size(pair: str, scale: int) -> None:
+    screws = [Lookalike("1", screw(f"{one} pan TX10")) for one in pair.split()]
+    strip = tree(alike_svg(screws, "two"))
+    assert alike_scale(screws) == scale
+    assert millimetres(strip)[0] / view_box(strip)[2] == pytest.approx(scale, abs=1e-3)
+    assert millimetres(strip)[1] <= 94
+    (letters,) = {node.get("font-size") for node in of_class(strip, "num")}
+    assert float(letters or 0) * scale == pytest.approx(7.6, abs=0.01)

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from itertools import combinations
 
-from guidebuild.draw.alike import Lookalike, alike_svg
+from guidebuild.draw.alike import Lookalike, alike_scale, alike_svg
 from guidebuild.outputs.html.page.acts.line import Line
 from guidebuild.outputs.html.page.labels import Numbered
 from guidebuild.outputs.html.page.reading import Reading
@@ -44,16 +44,18 @@ def _strip(reading: Reading, mixed: list[Numbered]) -> Likes:
     lengths = [one.screw.length or Decimal(0) for one in mixed]
     differences = (abs(two - one) for one, two in combinations(lengths, 2))
     smallest = min(filter(None, differences), default=None)
-    caption = say("alike.caption", sizes=sizes)
+    shown = [Lookalike(one.number, one.screw) for one in mixed]
+    scale = str(alike_scale(shown))
+    caption = say("alike.caption", sizes=sizes, scale=scale)
     if smallest is not None:
         difference = say.quantity(smallest.normalize(), "mm")
-        caption = say("alike.caption-by", sizes=sizes, difference=difference)
+        caption = say("alike.caption-by", sizes=sizes, difference=difference, scale=scale)
     return Likes(
         numbers=tuple(one.number for one in mixed),
         title=say("alike.title", numbers=say.listed(numbers)),
         caption=caption,
         svg=alike_svg(
-            [Lookalike(one.number, one.screw) for one in mixed],
-            say.plain("alike.drawing", numbers=say.listed(numbers), sizes=sizes),
+            shown,
+            say.plain("alike.drawing", numbers=say.listed(numbers), sizes=sizes, scale=scale),
         ),
     )
