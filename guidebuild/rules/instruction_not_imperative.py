@@ -22,7 +22,8 @@ MESSAGE = "`{words}` says what should be done, not what to do"
 HELP = "begin with the verb: `Lift the cover`, not `the cover must be lifted`"
 
 _SHOULD_BE = re.compile(
-    r"\b(?:must|should|shall|has to|have to|needs to|need to|is to|are to|can now|may now)\s+be\s+\w+(?:ed|en|ne|ut|de|un)\b"
+    r"\b(?:must|should|shall|has to|have to|needs to|need to|is to|are to|can now|may now)"
+    r"\s+be\s+\w+(?:ed|en|ne|ut|de|un)\b"
     r"|\byou\s+(?:must|should|shall|have to|need to|can now|may now|will need to)\s+\w+",
     re.IGNORECASE,
 )
