@@ -9,7 +9,7 @@ from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.step_links import StepLinks
 from guidebuild.outputs.html.page.when import When
 from guidebuild.proof.mistake import Move
-from guidebuild.translate.messages.text import Text, joined
+from guidebuild.translate.messages.text import Text
 
 _ON = frozenset({Verb.REFIT, Verb.LOWER})
 
@@ -42,7 +42,7 @@ def _aside(reading: Reading, part: Part, steps: StepLinks) -> Aside:
     back = {} if old else {step: None for verb, step in moves if verb in _ON}
     where = reading.configurations.bits(part.when)
     return Aside(
-        name=joined([name, reading.say("tray.old")], ", ") if old else name,
+        name=reading.say.listed([name, reading.say("tray.old")], "unit") if old else name,
         out=steps(_numbered(reading, {step: None for verb, step in moves if verb is Verb.REMOVE})),
         back=steps(_numbered(reading, back)),
         fate=() if back else _fate(reading, part),

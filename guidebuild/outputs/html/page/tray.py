@@ -14,7 +14,7 @@ from guidebuild.outputs.html.page.screws import ScrewRow
 from guidebuild.outputs.html.page.step_links import StepLinks
 from guidebuild.outputs.html.page.tally import loose_screws
 from guidebuild.outputs.html.page.when import When
-from guidebuild.translate.messages.text import Text, joined, text
+from guidebuild.translate.messages.text import Text, text
 
 _PAGE = 200.0  # mm of height for pockets: what Letter leaves between head and title block
 _POCKET = 66.0  # mm: least height of a pocket, room for a hand to drop a screw into
@@ -88,7 +88,7 @@ def _pocket(reading: Reading, rows: Sequence[ScrewRow], steps: StepLinks) -> Tra
     return TrayPocket(
         number=rows[0].number,
         title=say("tray.pocket", count=most, number=how_many, size=size),
-        kind=joined(kind, ", "),
+        kind=say.listed(kind, "unit"),
         lots=lots,
         svg=lie_svg(screw, most, title) if drawn else "",
         height=_height(screw, most if drawn else 0, len(lots)),
@@ -108,7 +108,12 @@ def _counts(reading: Reading, number: str) -> tuple[int, ...]:
 
 def _lot(reading: Reading, row: ScrewRow, steps: StepLinks) -> Lot:
     say, out = reading.say, steps(row.out)
-    holes = say("tray.holes", count=len(row.holes), group=row.group, holes=", ".join(row.holes))
+    holes = say(
+        "tray.holes",
+        count=len(row.holes),
+        group=row.group,
+        holes=say.listed([text(hole) for hole in row.holes], "unit"),
+    )
     if not row.back:
         return Lot(holes, say("tray.gone", out=out), row.when)
     if not row.torque:
