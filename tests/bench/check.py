@@ -5,6 +5,7 @@ their ratios mean anything.
 """
 
 import os
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -44,7 +45,7 @@ LIMITS = {
 def cpu(*command: str, env: dict[str, str]) -> float:
     """User and system seconds of a process and its children."""
     before = os.times()
-    subprocess.run(command, env=env, cwd=ROOT, check=True, stdout=subprocess.DEVNULL)
+    subprocess.run(command, env=env, cwd=env["PWD"], check=True, stdout=subprocess.DEVNULL)
     after = os.times()
     return (after.children_user - before.children_user) + (
         after.children_system - before.children_system
@@ -54,8 +55,17 @@ def cpu(*command: str, env: dict[str, str]) -> float:
 def clock(*command: str, env: dict[str, str]) -> float:
     """Seconds by the clock."""
     before = os.times().elapsed
-    subprocess.run(command, env=env, cwd=ROOT, check=True, stdout=subprocess.DEVNULL)
+    subprocess.run(command, env=env, cwd=env["PWD"], check=True, stdout=subprocess.DEVNULL)
     return os.times().elapsed - before
+
+
+def _snapshot(folder: Path) -> dict[str, str]:
+    """The code as it is now, so that an edit of it on the way spoils no figure (a cache trusts no other code)."""
+    code = folder / "code"
+    for name in ("guidebuild", "schema", "themes"):
+        shutil.copytree(ROOT / name, code / name)
+    ours = {"GUIDEBUILD_CACHE": f"{folder}/cache", "PYTHONPATH": str(code), "PWD": str(code)}
+    return {**os.environ, **ours}
 
 
 def ratios(guides: int, rounds: int = 3) -> dict[str, float]:
@@ -64,7 +74,7 @@ def ratios(guides: int, rounds: int = 3) -> dict[str, float]:
         content = Path(folder) / "content"
         content.mkdir()
         write(content, guides)
-        env = {**os.environ, "GUIDEBUILD_CACHE": f"{folder}/cache"}
+        env = _snapshot(Path(folder))
         python = sys.executable
         check = (python, "-m", "guidebuild", "check", str(content))
         fresh = (*check, "--no-cache")
@@ -79,8 +89,8 @@ def ratios(guides: int, rounds: int = 3) -> dict[str, float]:
             path = content / "guides" / "rack-0" / f"change-{number}.md"
             path.write_text(path.read_text().replace("dry cloth", "clean dry cloth", 1))
             edited.append(cpu(*check, env=env))
-    bare = median(cpu(python, "-c", BARE, env=env) for _ in range(15))
-    help_ = median(cpu(python, "-m", "guidebuild", "--help", env=env) for _ in range(15))
+        bare = median(cpu(python, "-c", BARE, env=env) for _ in range(15))
+        help_ = median(cpu(python, "-m", "guidebuild", "--help", env=env) for _ in range(15))
     print(f"parsing {parsing:.2f} s, cold {cold:.2f} s, unchanged {unchanged:.2f} s, CPU")
     return {
         "cold / parsing": cold / parsing,
