@@ -1,7 +1,7 @@
 """What all pages of a site share: one style sheet, one script, the typeface."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import cache
 from pathlib import Path
 
@@ -9,6 +9,8 @@ from guidebuild.outputs.html.fonts import font_files
 from guidebuild.shipped import shipped
 
 _STYLE, _SCRIPT = "style", "script"  # folders of a theme; their files in order make the one file
+_SHEET = "sheet"
+_TAKES = "takes.txt"  # of another theme: the files of the sheet that it takes as they are
 
 
 @cache
@@ -18,11 +20,22 @@ def assets(theme: str) -> tuple[tuple[str, bytes], ...]:
 
 
 def _assets(theme: Path) -> Iterator[tuple[str, bytes]]:
-    yield "sheet/sheet.css", _tight(_joined(theme / _STYLE, "*.css")).encode()
+    yield (
+        "sheet/sheet.css",
+        _tight(_bare([*_taken(theme), *(theme / _STYLE).glob("*.css")])).encode(),
+    )
     if (theme / _SCRIPT).is_dir():
         yield "sheet/sheet.js", _script(theme / _SCRIPT).encode()
-    for name, data in font_files().items():
-        yield f"sheet/fonts/{name}", data
+    if theme.name == _SHEET:
+        for name, data in font_files().items():
+            yield f"sheet/fonts/{name}", data
+
+
+def _taken(theme: Path) -> Iterator[Path]:
+    """The style files that a theme takes from the sheet."""
+    takes = theme / _TAKES
+    for line in takes.read_text(encoding="utf-8").split() if takes.is_file() else ():
+        yield theme.parent / _SHEET / line
 
 
 def _tight(style: str) -> str:
@@ -39,8 +52,14 @@ def _script(folder: Path) -> str:
 
 
 def _joined(folder: Path, pattern: str) -> str:
-    """The files of a folder one after the other, without their comments and empty lines."""
-    files = (path.read_text(encoding="utf-8") for path in sorted(folder.glob(pattern)))
+    """The files of a folder one after the other."""
+    return _bare(folder.glob(pattern))
+
+
+def _bare(paths: Iterable[Path]) -> str:
+    """Files in the order of their names, without their comments and empty lines."""
+    ordered = sorted(paths, key=lambda path: path.name)
+    files = (path.read_text(encoding="utf-8") for path in ordered)
     bare = _COMMENT.sub("", "\n".join(files))
     return "\n".join(line.strip() for line in bare.splitlines() if line.strip()) + "\n"
 

@@ -26,7 +26,7 @@ _BETWEEN = re.compile(
 _LEGEND = ("now", "mid", "off", "hatch", "hole", "ring", "order")
 _MARKED = frozenset({Age.BEHIND, Age.SOURCE, Age.WAS})
 _ELEMENTS = {
-    Mark.QUANTITY: ('<bdi class="q">', "</bdi>"),
+    Mark.QUANTITY: ('<bdi class="q" dir="ltr">', "</bdi>"),
     Mark.REFERENCE: ('<span class="ref-in">', "</span>"),
     Mark.STRONG: ("<b>", "</b>"),
     Mark.EMPHASIS: ("<em>", "</em>"),
@@ -69,7 +69,7 @@ def behind(blocks: Iterable[Text]) -> str:
 def environment(theme: str, language: str) -> Environment:
     """The templates of a theme that speak a language."""
     env = Environment(
-        loader=FileSystemLoader(shipped("themes") / theme),
+        loader=FileSystemLoader([shipped("themes") / theme, shipped("themes") / "sheet"]),
         autoescape=True,
         undefined=StrictUndefined,
         trim_blocks=True,

@@ -6,6 +6,7 @@ from guidebuild.draw.view import Drawn
 from guidebuild.guide.content import Content
 from guidebuild.outputs.html.assets import assets
 from guidebuild.outputs.html.edition import Edition, Tongue, tongues
+from guidebuild.outputs.html.links import links
 from guidebuild.outputs.html.page.guide import GuideView, guide_view
 from guidebuild.outputs.html.page.reading import Reading, reading
 from guidebuild.outputs.html.page.start import GuideEntry, start_view
@@ -46,7 +47,8 @@ def _edition(
     language, content = edition.language, edition.content
     entries = []
     for proof in edition.proofs:
-        said = reading(proof, language, content.tools, content.settings, edition.stale)
+        link = links(proof.guide, edition.paths)
+        said = reading(proof, language, content.tools, content.settings, edition.stale, link)
         view = guide_view(said, drawn.get(proof.device.id, {}))
         path = proof.guide.path
         entries.append(GuideEntry(guide_page(path, language), proof.device.id, view))

@@ -22,7 +22,6 @@ all("[data-seconds]").forEach((button) => {
     show(seconds);
     if (!seconds) stop("wait.again");
   }
-  button.hidden = left.hidden = false;
   button.addEventListener("click", () => {
     if (timer) {
       stop("wait.start");

@@ -98,7 +98,6 @@ function printJob() {
 }
 
 if (guide && one("record-tools")) {
-  one("record-tools").hidden = false;
   one("record-save").addEventListener("click", saveJob);
   one("record-print").addEventListener("click", printJob);
   one("record-new").addEventListener("click", newJob);

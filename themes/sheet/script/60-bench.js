@@ -195,7 +195,6 @@ if (guide && one("bench-foot")) {
     if (bench.on) showFace();
   });
   all(".to-bench").forEach((button) => {
-    button.hidden = false;
     button.addEventListener("click", () => {
       const step = button.closest(".step");
       enterBench(step ? step.id : stepInView(), 0);

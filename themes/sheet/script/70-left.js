@@ -35,7 +35,6 @@ function pick(mark) {
 }
 
 if (guide && one("left-at")) {
-  one("left-here").hidden = false;
   one("left-at").addEventListener("change", showWay);
   one("left-all").addEventListener("click", () => pick(""));
   all("table.mat tbody .ref").forEach((ref) => {

@@ -13,5 +13,4 @@ if (box) {
     });
     one("found").textContent = wanted.length ? say("start.found", { count: hits }) : "";
   });
-  one("search").hidden = false;
 }

@@ -1,7 +1,7 @@
 """The author's sentences as pieces: marks kept, quantities kept together, and what is no fresh translation."""
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 
 from guidebuild.guide import prose
@@ -18,9 +18,15 @@ _AGES = {Shown.MISSING: Age.MISSING, Shown.OUTDATED: Age.BEHIND, Shown.SOURCE_FI
 
 
 class Author:
-    """`stale`: what is no fresh translation, by its place in the source, whose language is `source`."""
+    """`stale`: what is no fresh translation, by its place in the source, whose language is `source`.
 
-    def __init__(self, stale: Mapping[Span, Stale], source: str) -> None:
+    `link` says where an author's link leads, None where it is only words.
+    """
+
+    def __init__(
+        self, stale: Mapping[Span, Stale], source: str, link: Callable[[str], str | None]
+    ) -> None:
+        self._link = link
         self._stale = {span.sort_key: stale for span, stale in stale.items()}
         self._source = source
 
@@ -44,7 +50,7 @@ class Author:
     def _runs(self, paragraph: prose.Paragraph) -> Iterator[Piece]:
         keys = [self._key(run.span) for run in paragraph.runs] + [None]
         for n, run in enumerate(paragraph.runs):
-            yield from self._aged(tuple(_run(run)), run.span, last=keys[n + 1] != keys[n])
+            yield from self._aged(tuple(self._run(run)), run.span, last=keys[n + 1] != keys[n])
 
     def _key(self, span: Span) -> tuple[str, int, int] | None:
         """The stale sentence that a place is in, if it is in one."""
@@ -70,13 +76,12 @@ class Author:
         was = (Piece(stale.old, age=Age.WAS),) if age is Age.SOURCE and last and stale.old else ()
         return (*marked, *was)
 
-
-def _run(run: prose.Run) -> Iterator[Piece]:
-    if run.text == "\n":
-        yield Piece("", Mark.BREAK)
-        return
-    mark = next((_MARKS[name] for name in _MARKS if name in run.marks), Mark.PLAIN)
-    yield from _quantities(run.text, mark, run.href)
+    def _run(self, run: prose.Run) -> Iterator[Piece]:
+        if run.text == "\n":
+            yield Piece("", Mark.BREAK)
+            return
+        mark = next((_MARKS[name] for name in _MARKS if name in run.marks), Mark.PLAIN)
+        yield from _quantities(run.text, mark, self._link(run.href) if run.href else None)
 
 
 def _quantities(said: str, mark: Mark, href: str | None) -> Iterator[Piece]:

@@ -44,7 +44,9 @@ def left_rows(
 
 
 def _screw(reading: Reading, closed: Closings, row: ScrewRow) -> LeftRow:
-    holes = reading.say("left.holes", count=len(row.holes), holes=", ".join(row.holes))
+    holes = reading.say(
+        "left.holes", count=len(row.holes), holes=reading.say.plain("list.between").join(row.holes)
+    )
     place = joined([text(row.group), holes], reading.say.plain("list.between"))
     undo = way_back(reading, closed, row.keys)
     return LeftRow(

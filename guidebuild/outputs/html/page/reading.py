@@ -1,6 +1,6 @@
 """A proved guide as a reader of one language meets it: what every part of the page asks."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from guidebuild.device.kit import Kit
@@ -63,7 +63,7 @@ class Reading:
     def name(self, key: str) -> str:
         """What a thing is called, without what is printed on it if that is its label."""
         thing = self.device.things[key]
-        name = thing.name.text if thing.name else thing.id.replace("-", " ").replace(".", ", ")
+        name = thing.name.text if thing.name else thing.id.replace("-", " ").replace(".", " ")
         short, mark = printed(name)
         return short if mark and mark == self.labels.of_thing.get(key) else name
 
@@ -107,8 +107,9 @@ def reading(
     tools: Mapping[str, Tool],
     settings: Settings,
     stale: Mapping[Span, Stale] | None = None,
+    link: Callable[[str], str | None] = lambda href: None,
 ) -> Reading:
-    """The reading of a proof in a language."""
+    """The reading of a proof in a language; `link` says where an author's link leads."""
     say = Sayer(language)
     return Reading(
         proof=proof,
@@ -119,5 +120,5 @@ def reading(
         tools=tools,
         settings=settings,
         passages={passage.step.id: passage for passage in proof.passages},
-        author=Author(stale or {}, proof.guide.language),
+        author=Author(stale or {}, proof.guide.language, link),
     )

@@ -1,13 +1,21 @@
 """A screw in words: `M2.5×8`, `countersunk head`."""
 
+import re
+from decimal import Decimal
+
 from guidebuild.device.screw import Screw
 from guidebuild.translate.messages.sayer import Sayer
 from guidebuild.translate.messages.text import Text, text
 
+_FIGURE = re.compile(
+    r"\d+\.\d+"
+)  # the point of `M2.5` goes by the language, that of an inch size has none
+
 
 def size_words(say: Sayer, screw: Screw) -> Text:
     """Thread and length, kept together: `M2.5×8`."""
-    thread = screw.thread.replace("x", "×")
+    thread = _FIGURE.sub(lambda found: say.number(Decimal(found[0])), screw.thread)
+    thread = thread.replace("x", "×")
     length = f"×{say.number(screw.length)}" if screw.length is not None else ""
     return text(f"{thread}{length}")
 
