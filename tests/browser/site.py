@@ -11,7 +11,7 @@ from guidebuild.outputs.html.paths import START, guide_page, tray_page
 CONTENT = Path(__file__).resolve().parents[2] / "content"
 LANGUAGE = "en"
 FOLDER = "Stick, Prüfung 検査"
-THEMES = ("sheet",)
+THEMES = ("sheet", "plain")
 
 
 def _guides() -> list[str]:
