@@ -11,6 +11,8 @@ from markdown_it.parser_inline import ParserInline
 from markdown_it.rules_inline import StateInline
 from markdown_it.token import Token
 
+from guidebuild.source.address import may_lead
+
 FROM = "from"  # the key of a token's meta that holds its first offset in the inline text
 
 
@@ -62,7 +64,8 @@ class PlacedInline(ParserInline):
 
 
 def markdown() -> MarkdownIt:
-    """CommonMark as it is, with places."""
+    """CommonMark as it is, with places; a link that may not lead where it wants stays text."""
     parser = MarkdownIt("commonmark", {"html": True})
     parser.inline = PlacedInline()
+    parser.validateLink = may_lead  # type: ignore[method-assign,assignment]
     return parser
