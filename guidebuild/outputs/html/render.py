@@ -87,6 +87,7 @@ def environment(theme: str, language: str) -> Environment:
         "direction": say.direction,
         "script_words": tuple(form for key in _scripted(say) for form in say.forms(key).items()),
         "comma": say.plain("list.between"),
+        "scripted": (shipped("themes") / theme / "script").is_dir(),
         "policy": Markup(POLICY),
         "alert": Markup(alert_svg()),
         "cloud": Markup(cloud_svg()),

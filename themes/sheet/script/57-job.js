@@ -49,7 +49,11 @@ async function loadJob(file) {
   const [number, issue] = String((job && job.guide) || "").split("/");
   const [ours, ourIssue] = storeKey.split("/");
   if (!job || job.record !== 1 || number !== ours) return tellJob(say("record.wrong"));
-  merge(job);
+  // a loaded entry counts as written now, or a record begun anew before would swallow it
+  const now = Date.now();
+  Object.entries(job.entries || {}).forEach(([id, entry]) => {
+    if (Array.isArray(entry)) record.entries[id] = [entry[0], now];
+  });
   setAnswers(job.answers || {});
   showRecord();
   await writeStores();

@@ -1,0 +1,42 @@
+"""Finding the way: search on the start page, and one screw left over."""
+
+from tests.browser.chrome import Browser
+from tests.browser.reader import HEAD, Reader
+from tests.browser.site import Site
+
+
+def test_search_by_what_is_seen(browser: Browser, site: Site) -> None:
+    reader = Reader(browser, site, "START.html")
+    reader.write("find", "white lines")
+    assert reader.seen("[data-find] a") == ["Replace the print head"]
+    reader.write("find", "CAPACITOR discharge")
+    assert reader.seen("[data-find] a") == ["Replace the control board"]
+    reader.write("find", "no such thing")
+    assert reader.seen("[data-find] a") == []
+    assert reader.seen("#found") == ["Nothing found"]
+
+
+def test_a_screw_left_over_at_the_end(browser: Browser, site: Site) -> None:
+    reader = Reader(browser, site, HEAD, "left")
+    head = 'tr[data-step="tighten-the-head-screws"]'
+    assert reader.seen(f"{head} .undo a")[:4] == ["39", "36", "35", "34"]
+
+
+def test_on_the_way_only_done_steps_are_undone(browser: Browser, site: Site) -> None:
+    reader = Reader(browser, site, HEAD, "left")
+    at = "document.getElementById('left-at')"
+    reader.run(
+        f"(() => {{ {at}.value = 'close-the-cover'; {at}.dispatchEvent(new Event('change')); }})()"
+    )
+    assert reader.seen('tr[data-step="tighten-the-head-screws"] .undo a')[0] == "34"
+    assert reader.seen('tr[data-step="fit-the-upper-cover-screws"] .undo') == [
+        "Its step is still to come."
+    ]
+
+
+def test_picking_a_number_hides_the_others(browser: Browser, site: Site) -> None:
+    reader = Reader(browser, site, HEAD, "left")
+    reader.press('tr[data-mark="6"] button.ref')
+    assert len(reader.seen("table.mat tbody tr")) == 1
+    reader.press("#left-all")
+    assert len(reader.seen("table.mat tbody tr")) > 6
