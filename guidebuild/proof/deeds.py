@@ -6,21 +6,27 @@ from guidebuild.device.acts import Verb
 from guidebuild.device.things import Connector, Hole, Part, Thing
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.effects.change import change, end
+from guidebuild.proof.effects.leaving import bring_over
 from guidebuild.proof.effects.order import Effects, effects
 from guidebuild.proof.needs.here import starts
 from guidebuild.proof.needs.order import Questions, needs
 from guidebuild.proof.plain import ANY
+from guidebuild.proof.watch import Watch
+
+_PLAIN: tuple[Effects, ...] = ((change,), (bring_over, change))
 
 
 class Deed:
     """`starts`: the states that it starts from, `never` the others; `needs` beyond that, `effects`, each in order.
 
-    `end`: the state that it ends in; `plain`: that is its one effect. `sources`: it may take a source.
+    `watch`: what could stand in its way. `end`: the state that it ends in; `plain`: that is its one effect on
+    what is not on an old unit. `source`: it is one; `sources`: it may take one.
     `twin`: a number that screws of a group share which nothing in the record tells apart; None: moved singly.
     """
 
     __slots__ = (
-        "effects", "end", "key", "needs", "never", "plain", "sources", "starts", "there", "thing", "twin", "verb",
+        "effects", "end", "key", "needs", "never", "plain", "source", "sources", "starts", "there", "thing", "twin",
+        "verb", "watch",
     )  # fmt: skip
 
     def __init__(self, bench: Bench, verb: Verb, thing: Thing, like: "Deed | None" = None) -> None:
@@ -31,13 +37,16 @@ class Deed:
         self.starts = starts(thing.kind, verb, isinstance(thing, Hole) and thing.captive)
         self.never = ANY & ~self.starts
         if like is None:
-            self.needs: Questions = needs(bench, verb, thing)
+            self.needs: Questions
+            self.watch: Watch
+            self.needs, self.watch = needs(bench, verb, thing)
             self.effects: Effects = effects(bench, verb, thing)
         else:
-            self.needs, self.effects = like.needs, like.effects
-        self.sources = isinstance(thing, Part) or (isinstance(thing, Connector) and thing.source)
+            self.needs, self.watch, self.effects = like.needs, like.watch, like.effects
+        self.source = isinstance(thing, Connector) and thing.source
+        self.sources = self.source or isinstance(thing, Part)
         self.end = end(thing, verb)
-        self.plain = self.effects == (change,)
+        self.plain = self.effects in _PLAIN
         self.twin: int | None = None
 
 

@@ -7,6 +7,7 @@ from guidebuild.device.things import Joint, Thing
 from guidebuild.proof.asking import Asking, Lack, lack
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.bodies import one_body
+from guidebuild.proof.watch import ALWAYS, Watched
 
 
 def asked_of(kind: Kind, verb: Verb) -> bool:
@@ -14,9 +15,9 @@ def asked_of(kind: Kind, verb: Verb) -> bool:
     return kind is Kind.JOINT and verb is Verb.RENEW
 
 
-def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """A seal, an adhesive, a film."""
-    return isinstance(thing, Joint) and thing.joint in LYING_BETWEEN
+def watched(bench: Bench, verb: Verb, thing: Thing) -> Watched:
+    """A seal, an adhesive, a film is always asked."""
+    return ALWAYS if isinstance(thing, Joint) and thing.joint in LYING_BETWEEN else ()
 
 
 def between(ask: Asking) -> Lack | None:

@@ -8,6 +8,7 @@ from guidebuild.proof.asking import Asking, Lack, lack
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.feed import feeders, feeds
 from guidebuild.proof.plain import IN
+from guidebuild.proof.watch import Watched
 
 
 def asked_of(kind: Kind, verb: Verb) -> bool:
@@ -15,9 +16,13 @@ def asked_of(kind: Kind, verb: Verb) -> bool:
     return kind is Kind.CONNECTOR
 
 
-def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """Some may be worked at any time."""
-    return isinstance(thing, Connector) and thing.live != "any"
+def watched(bench: Bench, verb: Verb, thing: Thing) -> Watched:
+    """Power, or the other sources that may feed it; some may be worked at any time."""
+    if not isinstance(thing, Connector) or thing.live == "any":
+        return ()
+    if thing.live == "off":
+        return ((POWER, IN),)
+    return [(plug.key, IN) for plug in bench.layout.sources if plug.key != thing.key]
 
 
 def dead(ask: Asking) -> Lack | None:

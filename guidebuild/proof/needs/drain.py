@@ -6,7 +6,8 @@ from guidebuild.device.states import Kind
 from guidebuild.device.things import Link, Store, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
-from guidebuild.proof.plain import IN
+from guidebuild.proof.plain import HOLDING, IN
+from guidebuild.proof.watch import Watched
 
 
 def asked_of(kind: Kind, verb: Verb) -> bool:
@@ -14,9 +15,11 @@ def asked_of(kind: Kind, verb: Verb) -> bool:
     return kind is Kind.STORE and verb is Verb.RELEASE
 
 
-def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """What fills it may be in."""
-    return True
+def watched(bench: Bench, verb: Verb, thing: Thing) -> Watched:
+    """The drain, and what fills it."""
+    assert isinstance(thing, Store)
+    keys = bench.layout.presence.of([*thing.filled_by, *([thing.through] if thing.through else [])])
+    return [(key, HOLDING) for key, _ in keys]
 
 
 def drain(ask: Asking) -> Lack | None:

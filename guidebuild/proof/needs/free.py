@@ -8,6 +8,7 @@ from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.bodies import ties
 from guidebuild.proof.plain import LEFT
+from guidebuild.proof.watch import Watched
 
 _LEAVING = (Verb.LIFT, Verb.REMOVE, Verb.EXCHANGE, Verb.RENEW)
 
@@ -17,9 +18,10 @@ def asked_of(kind: Kind, verb: Verb) -> bool:
     return kind is Kind.PART and verb in _LEAVING
 
 
-def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """Something ties it, or what is on it."""
-    return bool(bench.layout.touching(thing.key))
+def watched(bench: Bench, verb: Verb, thing: Thing) -> Watched:
+    """What ties it, or what is on it, and does not let go."""
+    links = bench.layout.touching(thing.key)
+    return [(link.key, int(holds_while(link))) for link in links if not lets_go(link, verb)]
 
 
 def free(ask: Asking) -> Lack | None:

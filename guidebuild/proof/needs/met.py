@@ -6,7 +6,8 @@ from guidebuild.device.states import Kind
 from guidebuild.device.things import Link, Part, Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
-from guidebuild.proof.plain import GONE, IN
+from guidebuild.proof.plain import GONE, IN, NOT_IN
+from guidebuild.proof.watch import Watched
 
 
 def asked_of(kind: Kind, verb: Verb) -> bool:
@@ -14,9 +15,21 @@ def asked_of(kind: Kind, verb: Verb) -> bool:
     return verb in CLOSING and kind in (Kind.PART, Kind.FASTENER, Kind.CONNECTOR, Kind.JOINT)
 
 
-def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """What is to be met may always be gone."""
-    return True
+def watched(bench: Bench, verb: Verb, thing: Thing) -> Watched:
+    """The host of a part, the ends of a link, or all that lies between these."""
+    layout = bench.layout
+    match thing:
+        case Part():
+            return [(host, GONE) for host, _ in layout.hosts.host(thing.key)]
+        case Link() if is_soft(thing):
+            return [(end, GONE) for end, _ in layout.ends.of(thing)]
+        case Link():
+            seats = layout.ends.seats(thing)
+            if any(path.apart for path in seats):
+                return [(end, GONE | NOT_IN) for end, _ in layout.ends.of(thing)]
+            return [(part, GONE | NOT_IN) for path in seats for part in path.parts]
+        case _:
+            return ()
 
 
 def met(ask: Asking) -> Lack | None:

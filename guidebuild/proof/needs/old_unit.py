@@ -6,6 +6,7 @@ from guidebuild.device.things import Thing
 from guidebuild.proof.asking import Asking, Lack, lack
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.marks import HAND, mark
+from guidebuild.proof.watch import Watched
 
 
 def asked_of(kind: Kind, verb: Verb) -> bool:
@@ -13,9 +14,10 @@ def asked_of(kind: Kind, verb: Verb) -> bool:
     return kind is Kind.PART and verb in (Verb.EXCHANGE, Verb.RENEW)
 
 
-def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """A part that the goal replaces."""
-    return bench.guide.goal.verb == "replace" and thing.key in bench.goal
+def watched(bench: Bench, verb: Verb, thing: Thing) -> Watched:
+    """The mark of a part that the goal replaces."""
+    replaced = bench.guide.goal.verb == "replace" and thing.key in bench.goal
+    return ((mark(thing.key), HAND),) if replaced else ()
 
 
 def old_unit(ask: Asking) -> Lack | None:

@@ -22,33 +22,43 @@ from guidebuild.proof.needs import (
     shut,
     source,
 )
+from guidebuild.proof.watch import Watch, Watched
 
 Question: TypeAlias = Callable[[Asking], Lack | None]
 Questions: TypeAlias = tuple[tuple[Need, Question], ...]
 AskedOf: TypeAlias = Callable[[Kind, Verb], bool]
-MayFail: TypeAlias = Callable[[Bench, Verb, Thing], bool]
+WatchedFor: TypeAlias = Callable[[Bench, Verb, Thing], Watched]
 
-ORDER: tuple[tuple[Need, AskedOf, MayFail, Question], ...] = (
-    (Need.OLD_UNIT, old_unit.asked_of, old_unit.may_fail, old_unit.old_unit),
-    (Need.REACH, reach.asked_of, reach.may_fail, reach.reach),
-    (Need.SAFE, safe.asked_of, safe.may_fail, safe.safe),
-    (Need.DEAD, dead.asked_of, dead.may_fail, dead.dead),
-    (Need.FREE, free.asked_of, free.may_fail, free.free),
-    (Need.MET, met.asked_of, met.may_fail, met.met),
-    (Need.SHUT, shut.asked_of, shut.may_fail, shut.shut),
-    (Need.DRAIN, drain.asked_of, drain.may_fail, drain.drain),
-    (Need.BETWEEN, between.asked_of, between.may_fail, between.between),
-    (Need.SOURCE, source.asked_of, source.may_fail, source.source),
+ORDER: tuple[tuple[Need, AskedOf, WatchedFor, Question], ...] = (
+    (Need.OLD_UNIT, old_unit.asked_of, old_unit.watched, old_unit.old_unit),
+    (Need.REACH, reach.asked_of, reach.watched, reach.reach),
+    (Need.SAFE, safe.asked_of, safe.watched, safe.safe),
+    (Need.DEAD, dead.asked_of, dead.watched, dead.dead),
+    (Need.FREE, free.asked_of, free.watched, free.free),
+    (Need.MET, met.asked_of, met.watched, met.met),
+    (Need.SHUT, shut.asked_of, shut.watched, shut.shut),
+    (Need.DRAIN, drain.asked_of, drain.watched, drain.drain),
+    (Need.BETWEEN, between.asked_of, between.watched, between.between),
+    (Need.SOURCE, source.asked_of, source.watched, source.source),
 )
 
 
 @cache
-def asked(kind: Kind, verb: Verb) -> tuple[tuple[Need, MayFail, Question], ...]:
+def asked(kind: Kind, verb: Verb) -> tuple[tuple[Need, WatchedFor, Question], ...]:
     """What is asked of an act on things of a kind."""
-    return tuple((need, may, ask) for need, of, may, ask in ORDER if of(kind, verb))
+    return tuple((need, watched, ask) for need, of, watched, ask in ORDER if of(kind, verb))
 
 
-def needs(bench: Bench, verb: Verb, thing: Thing) -> Questions:
-    """What is asked of an act on a thing; what the record rules out can't fail and is left out."""
-    rows = asked(thing.kind, verb)
-    return tuple([(need, ask) for need, may_fail, ask in rows if may_fail(bench, verb, thing)])
+def needs(bench: Bench, verb: Verb, thing: Thing) -> tuple[Questions, Watch]:
+    """What is asked of an act on a thing, and what to watch to know whether any of it may fail.
+
+    A need for which there is nothing to watch can't fail, and is left out.
+    """
+    questions: list[tuple[Need, Question]] = []
+    watch: list[tuple[str, int]] = []
+    for need, watched, ask in asked(thing.kind, verb):
+        pairs = watched(bench, verb, thing)
+        if pairs:
+            questions.append((need, ask))
+            watch.extend(pairs)
+    return tuple(questions), tuple(watch)

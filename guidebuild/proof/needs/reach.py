@@ -8,6 +8,7 @@ from guidebuild.proof.bench import Bench
 from guidebuild.proof.bodies import all_surely
 from guidebuild.proof.plain import IN, LEFT
 from guidebuild.proof.scene import Scene
+from guidebuild.proof.watch import Watched
 
 
 def asked_of(kind: Kind, verb: Verb) -> bool:
@@ -15,9 +16,10 @@ def asked_of(kind: Kind, verb: Verb) -> bool:
     return verb not in REPLACING and kind is not Kind.POWER
 
 
-def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """Something may hide it."""
-    return any(bench.layout.covers.of(key) for key, _ in _worked_at(bench, verb, thing))
+def watched(bench: Bench, verb: Verb, thing: Thing) -> Watched:
+    """What may hide it."""
+    places = _worked_at(bench, verb, thing)
+    return [(cover.part, IN) for key, _ in places for cover in bench.layout.covers.of(key)]
 
 
 def reach(ask: Asking) -> Lack | None:

@@ -6,6 +6,7 @@ from guidebuild.device.things import Thing
 from guidebuild.proof.asking import Asking, Lack, lack_of
 from guidebuild.proof.bench import Bench
 from guidebuild.proof.plain import IN
+from guidebuild.proof.watch import Watched
 
 
 def asked_of(kind: Kind, verb: Verb) -> bool:
@@ -13,9 +14,9 @@ def asked_of(kind: Kind, verb: Verb) -> bool:
     return verb not in REPLACING
 
 
-def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """Something guards it."""
-    return bool(bench.layout.guarding.over(thing.key))
+def watched(bench: Bench, verb: Verb, thing: Thing) -> Watched:
+    """What guards it."""
+    return [(guard, IN) for guard, _ in bench.layout.guarding.over(thing.key)]
 
 
 def safe(ask: Asking) -> Lack | None:

@@ -5,8 +5,9 @@ from guidebuild.device.states import Kind
 from guidebuild.device.things import Thing
 from guidebuild.proof.asking import Asking, Lack, lack
 from guidebuild.proof.bench import Bench
-from guidebuild.proof.plain import IN
+from guidebuild.proof.plain import GONE, IN, NOT_IN
 from guidebuild.proof.scene import Scene
+from guidebuild.proof.watch import Watched
 
 
 def asked_of(kind: Kind, verb: Verb) -> bool:
@@ -14,9 +15,9 @@ def asked_of(kind: Kind, verb: Verb) -> bool:
     return verb is Verb.SWITCH_ON
 
 
-def may_fail(bench: Bench, verb: Verb, thing: Thing) -> bool:
-    """The device has sources."""
-    return bool(bench.layout.sources)
+def watched(bench: Bench, verb: Verb, thing: Thing) -> Watched:
+    """The sources that the device has."""
+    return [(plug.key, GONE | NOT_IN) for plug in bench.layout.sources]
 
 
 def source(ask: Asking) -> Lack | None:

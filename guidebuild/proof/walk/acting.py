@@ -12,10 +12,11 @@ from guidebuild.proof.effects.doubt import doubt
 from guidebuild.proof.effects.power import lose_power
 from guidebuild.proof.mistake import Need
 from guidebuild.proof.needs.here import here, state
-from guidebuild.proof.plain import ABSENT
+from guidebuild.proof.plain import ABSENT, LEFT
 from guidebuild.proof.scene import Scene
 from guidebuild.proof.shorthand import Shorthand
 from guidebuild.proof.walk.record import Record
+from guidebuild.proof.watch import clear
 from guidebuild.source.span import Span
 
 # Where these fail, what was worked is as doubtful as what is to blame.
@@ -72,6 +73,9 @@ def _do_word(scene: Scene, word: Word, deeds: Iterable[Deed], record: Record) ->
 
 def do_deed(scene: Scene, deed: Deed, work: Done, record: Record) -> bool:
     """One act on one thing, in the configurations that have it; whether it lacked nothing."""
+    if _is_plain(scene, deed, work):
+        scene.put(deed.key, work.where, deed.end)
+        return True
     sound = True
     doubtful = scene.surely(deed.key, deed.never) & work.where
     ask = Asking(scene, work, deed.thing, work.where)
@@ -84,14 +88,24 @@ def do_deed(scene: Scene, deed: Deed, work: Done, record: Record) -> bool:
         if lack is not None:
             _unmet(ask, need, lack, record)
             sound = False
-    if deed.plain and sound and getattr(work.act, "torque", None) is None:
-        scene.put(deed.key, work.where, deed.end)
-    else:
-        for effect in deed.effects:
-            effect(ask)
+    for effect in deed.effects:
+        effect(ask)
     if deed.sources or not sound:
         _mind_the_power(ask)
     return sound
+
+
+def _is_plain(scene: Scene, deed: Deed, work: Done) -> bool:
+    """Whether it lacks nothing for sure, and just changes its own state: so for nearly every act of a sound guide."""
+    if not deed.plain or deed.source or getattr(work.act, "torque", None) is not None:
+        return False
+    value = scene.values[deed.key]
+    if isinstance(value, int):
+        if value & LEFT or not value & deed.starts:
+            return False
+    elif work.where & (scene.cells.surely(value, deed.never) | scene.cells.perhaps(value, LEFT)):
+        return False
+    return clear(scene, deed.watch, work.where)
 
 
 def _ask(ask: Asking, deed: Deed, record: Record) -> bool:
