@@ -76,22 +76,26 @@ class Done:
 class AllDone(Sequence[Walked]):
     """What was done in a step, in order."""
 
-    __slots__ = ("_done",)
+    __slots__ = ("_done", "_walked")
 
     def __init__(self, done: list[Done]) -> None:
         self._done = done
+        self._walked: tuple[Walked, ...] | None = None
+
+    def _all(self) -> tuple[Walked, ...]:
+        if self._walked is None:
+            self._walked = tuple([one.walked() for one in self._done])
+        return self._walked
 
     @overload
     def __getitem__(self, at: int) -> Walked: ...
     @overload
     def __getitem__(self, at: slice) -> Sequence[Walked]: ...
     def __getitem__(self, at: int | slice) -> Walked | Sequence[Walked]:
-        if isinstance(at, slice):
-            return AllDone(self._done[at])
-        return self._done[at].walked()
+        return self._all()[at]
 
     def __len__(self) -> int:
         return len(self._done)
 
     def __iter__(self) -> Iterator[Walked]:
-        return (one.walked() for one in self._done)
+        return iter(self._all())

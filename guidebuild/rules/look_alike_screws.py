@@ -15,7 +15,7 @@ from guidebuild.device.things import Hole
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof, Walked
-from guidebuild.proof.questions.alike import screws_going_in, where_alike
+from guidebuild.proof.questions.alike import lengths_apart, screws_going_in, where_alike
 from guidebuild.proof.questions.history import place, taken_away
 from guidebuild.proof.questions.joined import shown
 from guidebuild.proof.questions.told_apart import told_apart
@@ -40,7 +40,7 @@ def check(proof: Proof) -> Iterator[Hit]:
 
 def _mixed_up(proof: Proof, one: Walked, hole: Hole) -> Iterator[tuple[Hole, int]]:
     """Screws that are surely out when this one goes back, and differ from it only in length."""
-    for other in proof.device.holes:
+    for other in lengths_apart(proof.device).get(hole.key, ()):
         if other.key != hole.key and not (other.captive or hole.captive):
             out = one.before.surely(other.key, State.OUT) & one.where
             where = where_alike(proof, hole, other, out)

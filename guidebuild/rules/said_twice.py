@@ -12,6 +12,7 @@ Source: common practice, no source.
 
 import re
 from collections.abc import Iterator
+from functools import cache
 
 from guidebuild.device.record import POWER, Device
 from guidebuild.device.states import Kind
@@ -69,10 +70,15 @@ def _twin(sentence: Sentence, step: Step, device: Device, words: Lists) -> Act |
 def _verbs(said: list[str], act: Act, words: Lists) -> set[str]:
     """The words of a phrase that says the act's verb: `take`, `off` for remove; empty where none is said."""
     for phrase, verbs in words.same.items():
-        parts = _PHRASE.findall(phrase)
-        if act.verb.value in verbs and said[:1] == parts[:1] and set(parts) <= set(said):
+        parts = _parts(phrase) if act.verb.value in verbs else []
+        if parts and said[:1] == parts[:1] and set(parts) <= set(said):
             return set(parts)
     return set()
+
+
+@cache
+def _parts(phrase: str) -> list[str]:
+    return _PHRASE.findall(phrase)
 
 
 def _only_names(said: list[str], verbs: set[str], act: Act, device: Device, words: Lists) -> bool:

@@ -9,6 +9,7 @@ for one item.
 
 import re
 from collections.abc import Iterator
+from functools import cache
 
 from guidebuild.guide.language.spoken import spoken
 from guidebuild.proof.hit import Hit, Rule
@@ -27,14 +28,15 @@ _GAP = r"[\s\u00a0-]?"
 
 def check(proof: Proof) -> Iterator[Hit]:
     names = {thing.name.text for thing in proof.device.things.values() if thing.name}
-    patterns = [
-        (name, _twins(name))
+    several = [
+        (name, _glance(name))
         for name in sorted(names)
         if len(re.split(_GAP, name)) > 1 or " " in name
     ]
     for sentence in spoken(proof.guide):
-        for name, pattern in patterns:
-            for found in pattern.finditer(sentence.text):
+        glance = _glance(sentence.text)
+        for name in [name for name, joined in several if joined in glance]:
+            for found in _twins(name).finditer(sentence.text):
                 if _joined(found[0]) == _joined(name) and found[0].lower() != name.lower():
                     place = sentence.at(found.start(), found.end())
                     better = name if found[0][:1].isupper() else name[:1].lower() + name[1:]
@@ -42,6 +44,12 @@ def check(proof: Proof) -> Iterator[Hit]:
                     yield Hit(place, words, edits=(Edit(place, better),))
 
 
+def _glance(text: str) -> str:
+    """All of a text in one: what is not in it is not in the text in any way of writing."""
+    return "".join(text.split()).replace("-", "").casefold()
+
+
+@cache
 def _twins(name: str) -> re.Pattern[str]:
     """The name's words with a space, a hyphen or nothing between them."""
     words = [re.escape(word) for word in re.split(r"[\s-]+", name)]

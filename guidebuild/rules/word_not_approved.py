@@ -10,6 +10,7 @@ memory.
 
 import re
 from collections.abc import Iterator, Mapping
+from functools import cache
 
 from guidebuild.guide.content import Content
 from guidebuild.guide.language.lists import lists
@@ -33,7 +34,7 @@ def check(proof: Proof, content: Content) -> Iterator[Hit]:
     avoid = {**(words.plain if words else {}), **(_said(terms.forbidden) if terms else {})}
     if not avoid:
         return
-    pattern = _pattern(avoid)
+    pattern = _pattern(tuple(avoid))
     for sentence in spoken(proof.guide):
         for found in pattern.finditer(sentence.text):
             instead = avoid[found[0].lower()]
@@ -46,6 +47,7 @@ def _said(forbidden: Mapping[str, Said]) -> dict[str, str]:
     return {word.lower(): instead.text for word, instead in forbidden.items()}
 
 
-def _pattern(avoid: Mapping[str, str]) -> re.Pattern[str]:
+@cache
+def _pattern(avoid: tuple[str, ...]) -> re.Pattern[str]:
     ways = "|".join(re.escape(one) for one in sorted(avoid, key=len, reverse=True))
     return re.compile(rf"\b(?:{ways})\b", re.IGNORECASE)

@@ -13,6 +13,7 @@ from guidebuild.guide.language.places import span_in
 from guidebuild.guide.language.sentences import sentences
 from guidebuild.guide.prose import Bullets, Paragraph, Prose, Quote
 from guidebuild.guide.step import Item, Step
+from guidebuild.source.remembered import remembered
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 
@@ -55,8 +56,13 @@ def _in_said(said: Said, start: int, end: int) -> Span:
     return Span(said.span.source, first + start, first + end)
 
 
-def spoken(guide: Guide) -> Iterator[Sentence]:
+@remembered
+def spoken(guide: Guide) -> tuple[Sentence, ...]:
     """All sentences in document order."""
+    return tuple(_spoken(guide))
+
+
+def _spoken(guide: Guide) -> Iterator[Sentence]:
     for block in guide.intro:
         yield from _prose(block, Sort.INTRO, None)
     for step in guide.steps:
@@ -90,8 +96,9 @@ def _item(item: Item, step: Step) -> Iterator[Sentence]:
 
 def _prose(block: Prose, sort: Sort, step: Step | None) -> Iterator[Sentence]:
     for paragraph in _paragraphs(block):
-        for start, end in sentences(paragraph.text):
-            yield Sentence(paragraph.text[start:end], sort, step, paragraph, start)
+        text = paragraph.text
+        for start, end in sentences(text):
+            yield Sentence(text[start:end], sort, step, paragraph, start)
 
 
 def _paragraphs(block: Prose) -> Iterator[Paragraph]:

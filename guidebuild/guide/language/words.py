@@ -6,7 +6,7 @@ stands in brackets counts as one word here, and as a sentence of its own.
 """
 
 import re
-from collections.abc import Iterator
+from functools import lru_cache
 
 _UNIT = (
     r"(?:mm|cm|m|km|µm|um|in|kg|g|mg|s|ms|min|h|V|mV|kV|A|mA|W|kW|Ω|kΩ|MΩ|Hz|kHz|MHz|Pa|kPa|bar|N|kN"
@@ -22,12 +22,13 @@ _TOKEN = re.compile(
 )
 
 
-def tokens(text: str) -> Iterator[tuple[str, str, int, int]]:
+@lru_cache(maxsize=4096)  # several rules ask this of each sentence
+def tokens(text: str) -> tuple[tuple[str, str, int, int], ...]:
     """Kind (quantity, bracket, quoted, number, word), text, start and end of each word, in order."""
-    for match in _TOKEN.finditer(text):
-        yield match.lastgroup or "word", match[0], match.start(), match.end()
+    found = _TOKEN.finditer(text)
+    return tuple([(one.lastgroup or "word", one[0], one.start(), one.end()) for one in found])
 
 
 def count_words(sentence: str) -> int:
     """The number of words that the limit is about: `Lift the cover 20 mm.` has 4."""
-    return sum(1 for _ in tokens(sentence))
+    return len(tokens(sentence))

@@ -1,6 +1,6 @@
 """What was done to a thing before a certain moment, so that a message can say `taken off here`."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 
 from guidebuild.device.acts import TABLE
 from guidebuild.device.naming import called, done, subject
@@ -9,13 +9,14 @@ from guidebuild.guide.blocks.check import Check
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof, Walked
 from guidebuild.source.finding import Related
+from guidebuild.source.remembered import remembered
 from guidebuild.source.span import Span
 
 
-def walked(proof: Proof) -> Iterator[Walked]:
+@remembered
+def walked(proof: Proof) -> tuple[Walked, ...]:
     """Everything that is done or checked, in document order."""
-    for passage in proof.passages:
-        yield from passage.walked
+    return tuple([one for passage in proof.passages for one in passage.walked])
 
 
 def leads_to(proof: Proof, move: Move) -> State:

@@ -10,6 +10,7 @@ from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.cases import values
 from guidebuild.proof.questions.history import walked
+from guidebuild.source.remembered import remembered
 
 DRIVEN = frozenset({Verb.REMOVE, Verb.LOOSEN, Verb.TIGHTEN, Verb.REFIT, Verb.START})
 TIGHTENED = frozenset({Verb.TIGHTEN, Verb.REFIT})
@@ -27,15 +28,25 @@ class Driven:
 
 def driven(proof: Proof, verbs: frozenset[Verb] = DRIVEN) -> Iterator[Driven]:
     """Every screw at every act of these verbs, in document order."""
+    return (one for one in _all_driven(proof) if one.move.verb in verbs)
+
+
+@remembered
+def _all_driven(proof: Proof) -> tuple[Driven, ...]:
+    return tuple(_driven(proof))
+
+
+def _driven(proof: Proof) -> Iterator[Driven]:
     for one in walked(proof):
-        if isinstance(one.doing, Move) and one.doing.verb in verbs:
+        if isinstance(one.doing, Move) and one.doing.verb in DRIVEN:
             hole = proof.device.things[one.doing.thing]
             if isinstance(hole, Hole):
                 for screw, where in values(proof, hole.screw, one.where):
                     yield Driven(hole, screw, one.doing, where)
 
 
-def screws_used(proof: Proof) -> Iterator[Driven]:
+@remembered
+def screws_used(proof: Proof) -> tuple[Driven, ...]:
     """Each screw that the guide works, once: at its first act, in all configurations in which it is worked."""
     found: dict[tuple[str, str], Driven] = {}
     for one in driven(proof):
@@ -46,4 +57,4 @@ def screws_used(proof: Proof) -> Iterator[Driven]:
             if first is None
             else Driven(one.hole, one.screw, first.move, first.where | one.where)
         )
-    yield from found.values()
+    return tuple(found.values())
