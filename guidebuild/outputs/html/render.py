@@ -37,26 +37,26 @@ _ELEMENTS = {
 
 def show(said: Text) -> Markup:
     """Words as HTML."""
-    return Markup("").join(_piece(piece) for piece in said)
+    return Markup("".join([_piece(piece) for piece in said]))
 
 
-def _piece(piece: Piece) -> Markup:
+def _piece(piece: Piece) -> str:
     if piece.mark is Mark.BREAK:
-        return Markup("<br>")
+        return "<br>"
     before, after = _ELEMENTS.get(piece.mark, ("", ""))
-    inside = Markup(before) + escape(piece.words) + Markup(after)
+    inside = f"{before}{escape(piece.words)!s}{after}"
     if piece.age is not Age.FRESH or piece.language is not None:
         inside = _aged(piece, inside)
     if piece.href is not None:
-        return Markup('<a href="{}">{}</a>').format(piece.href, inside)
+        return f'<a href="{escape(piece.href)!s}">{inside}</a>'
     return inside
 
 
-def _aged(piece: Piece, inside: Markup) -> Markup:
+def _aged(piece: Piece, inside: str) -> str:
     """What is no fresh translation is marked, and told in which language it is."""
-    kind = Markup(' class="{}"').format(piece.age.value) if piece.age in _MARKED else ""
-    language = Markup(' lang="{}"').format(piece.language) if piece.language else ""
-    return Markup("<span{}{}>{}</span>").format(kind, language, inside)
+    kind = f' class="{piece.age.value}"' if piece.age in _MARKED else ""
+    language = f' lang="{escape(piece.language)!s}"' if piece.language else ""
+    return f"<span{kind}{language}>{inside}</span>"
 
 
 def behind(blocks: Iterable[Text]) -> str:
@@ -78,8 +78,14 @@ def environment(theme: str, language: str) -> Environment:
     )
     say = Sayer(language)
 
+    labels: dict[str, Markup] = {}
+
     def said(key: str, **words: Word) -> Markup:
-        return show(say(key, **words))
+        if words:
+            return show(say(key, **words))
+        if key not in labels:
+            labels[key] = show(say(key))
+        return labels[key]
 
     env.globals |= {
         "say": said,

@@ -29,6 +29,7 @@ class Sayer:
         self.language = language
         self._own = catalogue(language)
         self._first = catalogue(FIRST)
+        self._known: dict[str, Text] = {}
 
     @property
     def speaks(self) -> bool:
@@ -46,9 +47,19 @@ class Sayer:
 
     def __call__(self, key: str, **words: Word) -> Text:
         """The message as pieces; the plural form goes by `count`."""
+        if not words:
+            return self._plain(key)
         message = self._own.get(key) or self._first[key]
         language = self.language if key in self._own else FIRST
         return tuple(self._filled(_form(message, words.get("count"), language), words))
+
+    def _plain(self, key: str) -> Text:
+        """A message without placeholders, made once: labels are asked for in every step."""
+        known = self._known.get(key)
+        if known is None:
+            message = self._own.get(key) or self._first[key]
+            known = self._known[key] = tuple(self._filled(_form(message, None, FIRST), {}))
+        return known
 
     def forms(self, key: str) -> dict[str, str]:
         """The message with its placeholders, for a script to fill: key -> form, plural forms each by its own."""

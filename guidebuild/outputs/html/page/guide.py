@@ -22,7 +22,6 @@ from guidebuild.outputs.html.page.screws import ScrewRow, guide_box, screw_rows
 from guidebuild.outputs.html.page.standing import Standing, standing
 from guidebuild.outputs.html.page.step import StepView, step_view
 from guidebuild.outputs.html.page.supplies import Supply, supplies
-from guidebuild.outputs.html.page.tally import loose_screws
 from guidebuild.outputs.html.page.times import waiting_time, work_time
 from guidebuild.outputs.html.page.tools import ToolRow, tool_rows
 from guidebuild.outputs.html.page.when import When
@@ -122,7 +121,7 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
         time=work_time(reading),
         waiting=waiting_time(reading),
         who=who_for(reading),
-        screws_out=len(loose_screws(reading)),
+        screws_out=len(reading.labels.loose),
         identify=reading.author.words(reading.device.identify.expect)
         if reading.device.identify
         else (),
@@ -184,7 +183,7 @@ def _symbols(reading: Reading, drawn: Mapping[str, Drawn], steps: Sequence[StepV
     screws = screw_symbols(*worked, *others)
     used = dict.fromkeys(picture.view for step in steps for picture in step.pictures)
     used |= {id: None for id, view in drawn.items() if _shows_part(reading, view)}
-    squares = squares_symbol(len(loose_screws(reading)))
+    squares = squares_symbol(len(reading.labels.loose))
     return screws + squares + "".join(view_symbols(drawn[id]) for id in used)
 
 

@@ -40,6 +40,7 @@ class Labels:
     screws: tuple[Numbered, ...]
     of_hole: Mapping[str, tuple[tuple[Numbered, int], ...]]
     of_thing: Mapping[str, str]
+    loose: tuple[str, ...] = ()  # keys of the screws that are laid on the tray: all but the captive
 
     def of(self, key: str) -> str:
         """What stands on the leader of a thing; empty where it has none."""
@@ -73,10 +74,13 @@ def labels(proof: Proof) -> Labels:
         for plug in proof.device.connectors
         if plug.name is not None
     }
+    loose = tuple(key for key in of_hole if not _is_captive(proof.device.things[key]))
     taken = frozenset(own.values())
     printed_on = {key: own[key] for key in worked if own.get(key)}
     unmarked = [thing for thing in things if thing.key not in printed_on]
-    return Labels(screws, of_hole, _in_order(worked, {**printed_on, **_letters(unmarked, taken)}))
+    return Labels(
+        screws, of_hole, _in_order(worked, {**printed_on, **_letters(unmarked, taken)}), loose
+    )
 
 
 def _in_order(worked: Iterable[str], found: Mapping[str, str]) -> dict[str, str]:
@@ -124,6 +128,10 @@ def _letters(things: Iterable[Thing], taken: frozenset[str]) -> dict[str, str]:
     free = (letter for letter in letters if letter not in taken)
     by_id = {id: next(free) for id in dict.fromkeys(one.id for one in lettered)}
     return {one.key: by_id[one.id] for one in lettered}
+
+
+def _is_captive(thing: Thing) -> bool:
+    return isinstance(thing, Hole) and thing.captive
 
 
 def _has_letter(thing: Thing) -> bool:

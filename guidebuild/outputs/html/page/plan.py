@@ -7,7 +7,6 @@ from typing import Protocol
 from guidebuild.draw.squares import squares_svg
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.step import StepView
-from guidebuild.outputs.html.page.tally import loose_screws
 from guidebuild.outputs.html.page.when import When
 from guidebuild.translate.messages.text import Text
 
@@ -48,7 +47,7 @@ class PlanStage:
 
 def plan(reading: Reading, stages: Iterable[Staged]) -> tuple[PlanStage, ...]:
     """The stages of the main way."""
-    total = len(loose_screws(reading))
+    total = len(reading.labels.loose)
     return tuple(
         PlanStage(stage.title, stage.when, tuple(_row(reading, s, total) for s in stage.steps))
         for stage in stages

@@ -1,7 +1,7 @@
 """A proved guide as a reader of one language meets it: what every part of the page asks."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from guidebuild.device.kit import Kit
 from guidebuild.device.naming import lowered
@@ -35,6 +35,7 @@ class Reading:
     settings: Settings
     passages: Mapping[str, Passage]
     author: Author
+    known: dict[str, Text] = field(default_factory=dict, repr=False)  # names, asked in every step
 
     @property
     def guide(self) -> Guide:
@@ -85,6 +86,12 @@ class Reading:
 
     def named(self, key: str) -> Text:
         """Reference and name: `A cover`, `P1 battery plug`."""
+        known = self.known.get(key)
+        if known is None:
+            known = self.known[key] = self._named(key)
+        return known
+
+    def _named(self, key: str) -> Text:
         mark = text(self.labels.of(key), Mark.REFERENCE)
         return joined([mark, text(self.inside(self.name(key)))], "\u00a0")
 

@@ -1,12 +1,13 @@
 """What is out, open and off after a step, as it lies in the pockets of the tray and on the bench."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from functools import partial
 from typing import TypeVar
 
 from guidebuild.device.record import POWER
 from guidebuild.device.states import State
-from guidebuild.device.things import Hole, Thing
+from guidebuild.device.things import Store, Thing
 from guidebuild.outputs.html.page.counting import count
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
@@ -75,33 +76,30 @@ def tally(reading: Reading, passage: Passage) -> Tally:
     )
 
 
-def loose_screws(reading: Reading) -> list[Hole]:
-    """The screws that this guide takes out and lays on the tray."""
-    holes = (reading.device.things[key] for key in reading.labels.of_hole)
-    return [hole for hole in holes if isinstance(hole, Hole) and not hole.captive]
-
-
 @dataclass(frozen=True, slots=True)
 class _Moment:
     reading: Reading
     snapshot: Snapshot
     among: int
 
-    def surely(self, key: str, states: State) -> int:
-        """Where a thing surely is so."""
-        return self.snapshot.surely(key, states) & self.among
+    def surely(self, key: str, state: State) -> int:
+        """Where a thing surely is in this one state; most things are so everywhere or nowhere."""
+        value = self.snapshot.values[key]
+        if isinstance(value, int):
+            return self.snapshot.everywhere & self.among if value == state.value else 0
+        return value.get(state.value, 0) & self.snapshot.everywhere & self.among
 
-    def item(self, words: Text, where: int) -> Iterator[Item]:
-        """The item, where there is any configuration for it."""
+    def item(self, words: Callable[[], Text], where: int) -> Iterator[Item]:
+        """The item, where there is any configuration for it; only then its words are made."""
         if where:
-            yield Item(words, self.reading.when(where, self.among))
+            yield Item(words(), self.reading.when(where, self.among))
 
     def held(self, number: str | None) -> dict[int, int]:
         """How many screws of a number (or of any) are out."""
         holds = (
-            self.surely(hole.key, State.OUT) & where
-            for hole in loose_screws(self.reading)
-            for one, where in self.reading.labels.of_hole[hole.key]
+            self.surely(key, State.OUT) & where
+            for key in self.reading.labels.loose
+            for one, where in self.reading.labels.of_hole[key]
             if number is None or one.number == number
         )
         return count(holds, self.among)
@@ -112,11 +110,8 @@ class _Moment:
 
     def pockets(self, before: "_Moment") -> Iterator[Pocket]:
         """Every pocket of the guide, in order."""
-        loose = {
-            one.number
-            for hole in loose_screws(self.reading)
-            for one, _ in self.reading.labels.of_hole[hole.key]
-        }
+        labels = self.reading.labels
+        loose = {one.number for key in labels.loose for one, _ in labels.of_hole[key]}
         for one in self.reading.labels.screws:
             if one.number in loose:
                 now = self.held(one.number)
@@ -131,46 +126,54 @@ class _Moment:
     def plugs(self) -> Iterator[Item]:
         """What is unplugged."""
         for plug in self._worked(self.reading.device.connectors):
-            label = text(self.reading.labels.of(plug.key), Mark.REFERENCE)
-            said = label if self.reading.is_printed(plug.key) else self.reading.named(plug.key)
+            said = partial(self._plug, plug.key)
             yield from self.item(said, self.surely(plug.key, State.OUT))
+
+    def _plug(self, key: str) -> Text:
+        """What is printed on it says enough."""
+        if self.reading.is_printed(key):
+            return text(self.reading.labels.of(key), Mark.REFERENCE)
+        return self.reading.named(key)
 
     def parts(self) -> Iterator[Item]:
         """What is off, and what is lifted."""
-        say = self.reading.say
         for part in self._worked(self.reading.device.parts):
-            if part.packing:
-                continue
-            name = self.reading.named(part.key)
-            yield from self.item(name, self.surely(part.key, State.OUT))
-            lifted = joined([name, text(say.plain("tally.lifted"), Mark.SOFT)], " ")
-            yield from self.item(lifted, self.surely(part.key, State.HALF))
+            if not part.packing:
+                named = partial(self.reading.named, part.key)
+                yield from self.item(named, self.surely(part.key, State.OUT))
+                lifted = partial(self._with_word, part.key, "tally.lifted")
+                yield from self.item(lifted, self.surely(part.key, State.HALF))
 
     def renew(self) -> Iterator[Item]:
         """What is worn and must be renewed, and what never closes by itself."""
         for joint in self._worked(self.reading.device.joints):
-            worn = self.surely(joint.key, State.WORN)
-            yield from self.item(self.reading.named(joint.key), worn)
+            named = partial(self.reading.named, joint.key)
+            yield from self.item(named, self.surely(joint.key, State.WORN))
             if joint.joint in _LIE_OPEN:
-                opened = joined(
-                    [self.reading.named(joint.key), self.reading.say("tally.open")], " "
-                )
+                opened = partial(self._with_word, joint.key, "tally.open")
                 yield from self.item(opened, self.surely(joint.key, State.OUT))
-        for hole in loose_screws(self.reading):
-            worn = self.surely(hole.key, State.WORN)
-            yield from self.item(self.reading.named(hole.key), worn)
+        for key in self.reading.labels.loose:
+            yield from self.item(partial(self.reading.named, key), self.surely(key, State.WORN))
+
+    def _with_word(self, key: str, word: str) -> Text:
+        """`A cover lifted`."""
+        said = text(self.reading.say.plain(word), Mark.SOFT)
+        return joined([self.reading.named(key), said], " ")
 
     def stores(self) -> Iterator[Item]:
         """Power, and what is charged, tensioned or filled; a calibration only when it is to be set."""
-        say = self.reading.say
         for store in self.reading.device.stores:
-            power = store.key == POWER
-            name = "" if power else self.reading.inside(self.reading.store_name(store))
-            sort = "power" if power else store.store
+            sort = "power" if store.key == POWER else store.store
             for state, word in ((State.IN, "full"), (State.OUT, "empty")):
                 key = f"tally.{sort}.{word}"
-                if say.has(key):
-                    yield from self.item(say(key, name=name), self.surely(store.key, state))
+                if self.reading.say.has(key):
+                    said = partial(self._store, store, key)
+                    yield from self.item(said, self.surely(store.key, state))
+
+    def _store(self, store: Store, key: str) -> Text:
+        power = store.key == POWER
+        name = "" if power else self.reading.inside(self.reading.store_name(store))
+        return self.reading.say(key, name=name)
 
     def _worked(self, things: tuple[T, ...]) -> Iterator[T]:
         """Those that the guide works on, in the order of the work."""

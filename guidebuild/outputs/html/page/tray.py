@@ -12,7 +12,6 @@ from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.screw_words import head_words, size_words
 from guidebuild.outputs.html.page.screws import ScrewRow
 from guidebuild.outputs.html.page.step_links import StepLinks
-from guidebuild.outputs.html.page.tally import loose_screws
 from guidebuild.outputs.html.page.when import When
 from guidebuild.translate.messages.text import Text, text
 
@@ -98,9 +97,9 @@ def _pocket(reading: Reading, rows: Sequence[ScrewRow], steps: StepLinks) -> Tra
 def _counts(reading: Reading, number: str) -> tuple[int, ...]:
     """How many screws may lie in a pocket: one figure, or one for each kind of device."""
     there = (
-        reading.configurations.bits(hole.when) & where
-        for hole in loose_screws(reading)
-        for one, where in reading.labels.of_hole[hole.key]
+        reading.configurations.bits(reading.device.things[key].when) & where
+        for key in reading.labels.loose
+        for one, where in reading.labels.of_hole[key]
         if one.number == number
     )
     return tuple(one for one in count(there, reading.configurations.everywhere) if one)
