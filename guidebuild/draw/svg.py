@@ -3,12 +3,14 @@
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cache
 from itertools import pairwise
 from xml.sax.saxutils import escape, quoteattr
 
 _NEEDLESS = re.compile(
     r"[ ,]+(?=-)"
 )  # what parts two numbers of a path where the second has a sign
+_SPECIAL = re.compile(r"[&<>\"\n\r\t]")
 
 Point = tuple[float, float]
 
@@ -73,16 +75,24 @@ def number(value: float) -> str:
 def element(name: str, /, *children: str, **attributes: str | float | None) -> str:
     """One element. `class_` is written `class`, other underscores are hyphens; None leaves one out."""
     said = "".join(
-        f" {key.rstrip('_').replace('_', '-')}={quoteattr(_value(value))}"
-        for key, value in attributes.items()
-        if value is not None
+        [
+            f" {_name(key)}={_quoted(value if isinstance(value, str) else number(value))}"
+            for key, value in attributes.items()
+            if value is not None
+        ]
     )
     inside = "".join(children)
     return f"<{name}{said}>{inside}</{name}>" if inside else f"<{name}{said}/>"
 
 
-def _value(value: str | float) -> str:
-    return value if isinstance(value, str) else number(value)
+@cache
+def _name(key: str) -> str:
+    return key.rstrip("_").replace("_", "-")
+
+
+def _quoted(value: str) -> str:
+    """A page has thousands of attributes, and hardly one with a character that must be escaped."""
+    return quoteattr(value) if _SPECIAL.search(value) else f'"{value}"'
 
 
 def path(class_: str, data: str, **attributes: str | float | None) -> str:
