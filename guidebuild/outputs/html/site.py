@@ -1,7 +1,9 @@
 """The site of a content folder: START.html, a sheet a guide and language, and what all of them share."""
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 
+from guidebuild.draw.photo import Photo
 from guidebuild.draw.view import Drawn
 from guidebuild.guide.content import Content
 from guidebuild.outputs.html.assets import assets
@@ -12,6 +14,7 @@ from guidebuild.outputs.html.page.reading import Reading, reading
 from guidebuild.outputs.html.page.start import GuideEntry, start_view
 from guidebuild.outputs.html.page.tray import tray_view
 from guidebuild.outputs.html.paths import guide_page, root_of, start_page, tray_page
+from guidebuild.outputs.html.photos import photo_files, photographs
 from guidebuild.outputs.html.render import page
 from guidebuild.outputs.html.views import Load, views
 from guidebuild.proof.proof import Proof
@@ -30,10 +33,12 @@ def make_site(
     theme = content.settings.theme
     files: dict[str, bytes] = dict(assets(theme))
     drawn = {proof.device.id: views(proof.device, load) for proof in proofs}
+    photos = photographs(proofs, load)
+    files |= dict(photo_files(photos))
     own = Edition(content.settings.languages[0], content, tuple(proofs))
     editions = (own, *translations)
     for edition in editions:
-        files |= dict(_edition(theme, edition, editions, drawn))
+        files |= dict(_edition(theme, edition, editions, drawn, photos))
     return files
 
 
@@ -42,6 +47,7 @@ def _edition(
     edition: Edition,
     editions: Sequence[Edition],
     drawn: Mapping[str, Mapping[str, Drawn]],
+    photos: Mapping[str, Photo],
 ) -> Files:
     """All pages of one language."""
     language, content = edition.language, edition.content
@@ -49,8 +55,9 @@ def _edition(
     for proof in edition.proofs:
         link = links(proof.guide, edition.paths)
         said = reading(proof, language, content.tools, content.settings, edition.stale, link)
-        view = guide_view(said, drawn.get(proof.device.id, {}))
         path = proof.guide.path
+        said = replace(said, photos=photos, root=root_of(guide_page(path, language)))
+        view = guide_view(said, drawn.get(proof.device.id, {}))
         entries.append(GuideEntry(guide_page(path, language), proof.device.id, view))
         shown = [one for one in editions if path in one.paths]
         yield from _guide(theme, language, path, view, shown)

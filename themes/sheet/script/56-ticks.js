@@ -1,6 +1,6 @@
 /* Ticks and values between the page and the record. */
 const kept = () => all("input[id]").filter((input) => !input.closest(".ask, .size, .search"));
-const isBox = (input) => input.type === "checkbox";
+const isBox = (input) => input.type === "checkbox" && !input.matches(".zoom");
 
 function put(input) {
   record.entries[input.id] = [isBox(input) ? input.checked : input.value, Date.now()];

@@ -80,7 +80,7 @@ function printJob() {
     ...all(".step")
       .filter(shown)
       .map((step) => {
-        const boxes = all("input[type=checkbox]", step).filter(shown);
+        const boxes = all("input[type=checkbox]:not(.zoom)", step).filter(shown);
         const values = all("input.value", step).filter((input) => shown(input) && input.value);
         const row = document.createElement("tr");
         [

@@ -4,7 +4,7 @@ const order = () => all("#left-at option").map((option) => option.value);
 
 function lastTicked() {
   const done = all(".step").filter(
-    (step) => !step.closest(".remedy") && all("input[type=checkbox]", step).some((box) => box.checked),
+    (step) => !step.closest(".remedy") && all("input[type=checkbox]:not(.zoom)", step).some((box) => box.checked),
   );
   return done.length ? done[done.length - 1].id : "";
 }

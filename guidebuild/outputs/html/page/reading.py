@@ -8,6 +8,7 @@ from guidebuild.device.naming import lowered
 from guidebuild.device.record import Device
 from guidebuild.device.things import Store
 from guidebuild.device.tool import Tool
+from guidebuild.draw.photo import Photo
 from guidebuild.guide.configurations import Configurations
 from guidebuild.guide.guide import Guide
 from guidebuild.guide.settings import Settings
@@ -35,6 +36,8 @@ class Reading:
     settings: Settings
     passages: Mapping[str, Passage]
     author: Author
+    photos: Mapping[str, Photo] = field(default_factory=dict)  # by content path
+    root: str = ""  # how the page gets to the site's root
     known: dict[str, Text] = field(default_factory=dict, repr=False)  # names, asked in every step
 
     @property

@@ -15,6 +15,7 @@ from guidebuild.outputs.html.page.checks import CheckView
 from guidebuild.outputs.html.page.code import step_code
 from guidebuild.outputs.html.page.flow import Flow
 from guidebuild.outputs.html.page.nodes import Node
+from guidebuild.outputs.html.page.photo import PhotoView, photo_views
 from guidebuild.outputs.html.page.pictures import Picture, locator
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.tally import Tally, tally
@@ -38,6 +39,7 @@ class StepView:
     when: When | None
     optional: bool
     panels: tuple[Panel, ...]
+    photos: tuple[PhotoView, ...]
     pictures: tuple[Picture, ...]
     nodes: tuple[Node, ...]
     tally: Tally
@@ -81,6 +83,7 @@ def step_view(
         when=_when(reading, passage),
         optional=step.optional,
         panels=panels(reading, cautions, passage.shown),
+        photos=photo_views(reading, step, flow.lines),
         pictures=(picture,) if picture else (),
         nodes=nodes,
         tally=tally(reading, passage),
