@@ -1,6 +1,6 @@
 """The views of a device's record, read once from the author's drawings."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from posixpath import join
 
 from guidebuild.device.record import Device
@@ -20,8 +20,3 @@ def views(device: Device, load: Load) -> dict[str, Drawn]:
         if data is not None:
             found[id] = read_view(device, view, data.decode("utf-8", "replace"))
     return found
-
-
-def folder_of(files: Mapping[str, bytes]) -> Load:
-    """A loader from files that are at hand."""
-    return files.get

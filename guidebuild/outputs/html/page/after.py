@@ -8,7 +8,7 @@ from guidebuild.device.things import Part
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.step import StepView
 from guidebuild.proof.mistake import Move
-from guidebuild.translate.messages.text import Text, joined, plain, text
+from guidebuild.translate.messages.text import Text, text
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,8 +96,3 @@ def _fields(reading: Reading) -> Iterator[Field]:
             yield Field(f"serial.{part.id}", reading.say("record.serial-of", name=name))
     yield Field("date", reading.say("record.date"))
     yield Field("who", reading.say("record.who"))
-
-
-def screws_to_count(reading: Reading, total: int) -> str:
-    """`of 12`."""
-    return plain(joined([reading.say("record.of", total=total)], ""))

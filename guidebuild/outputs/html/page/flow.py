@@ -15,6 +15,7 @@ from guidebuild.guide.blocks.use import Use
 from guidebuild.guide.blocks.wait import Wait
 from guidebuild.guide.prose import Bullets, Paragraph, Quote
 from guidebuild.guide.step import Fork, Item, Method, Step
+from guidebuild.outputs.html.page import prose
 from guidebuild.outputs.html.page.acts.line import Line
 from guidebuild.outputs.html.page.acts.lines import lines_of
 from guidebuild.outputs.html.page.acts.use import use_line
@@ -36,6 +37,7 @@ from guidebuild.outputs.html.page.nodes import (
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
 from guidebuild.proof.proof import Passage, Walked
+from guidebuild.translate.messages.text import Piece as Words
 
 Piece = tuple[When | None, Entry | Node]
 
@@ -59,8 +61,25 @@ class Flow:
 
     def nodes(self) -> tuple[Node, ...]:
         """Everything of the step but its cautions and pictures."""
-        pieces = [piece for part in self.step.flow for piece in self._part(part)]
+        pieces = [*self._again(self.step, ()), *self._pieces(self.step)]
         return tuple(_gathered(_with_strip(pieces, likes(self.reading, self.lines))))
+
+    def _pieces(self, step: Step) -> Iterator[Piece]:
+        return (piece for part in step.flow for piece in self._part(part))
+
+    def _again(self, step: Step, seen: tuple[str, ...]) -> Iterator[Piece]:
+        """The acts of the step that this one repeats, which are done before its own."""
+        id = step.same_as.text if step.same_as is not None else None
+        named = next((one for one in self.reading.guide.steps if one.id == id), None)
+        if named is None or named.id in seen:
+            return
+        yield from self._again(named, (*seen, named.id))
+        number = self.reading.numbers.steps[named.id]
+        link = self.reading.say.plain("step.link", number=number)
+        said = self.reading.say("step.same", step=(Words(link, href=f"#{named.id}"),))
+        yield None, Saying(prose.Paragraph(said))
+        repeated = (one for one in named.flow if isinstance(one, Act | Fork))
+        yield from (piece for part in repeated for piece in self._part(part))
 
     def _part(self, part: Item | Fork) -> Iterator[Piece]:
         if isinstance(part, Fork):

@@ -98,13 +98,6 @@ class Reading:
         mark = text(self.labels.of(key), Mark.REFERENCE)
         return joined([mark, text(self.inside(self.name(key)))], "\u00a0")
 
-    def step(self, id: str) -> Text:
-        """A step's number as a link to it: `step 4`."""
-        number = self.numbers.steps.get(id)
-        if number is None:
-            return text(id)
-        return self.say("step.link", number=number)
-
     def tool(self, id: str) -> str:
         """The name of a tool or material by its id."""
         known = self.tools.get(id)
