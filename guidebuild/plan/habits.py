@@ -28,8 +28,8 @@ def always(bench: Bench) -> Tasks:
     return bench.numbered([POWER, *outside])
 
 
-def with_habits(bench: Bench, goal: Tasks, done: Tasks) -> Needs:
-    """The needs of all tasks, habits among them."""
+def with_habits(bench: Bench, goal: Tasks, done: Tasks, early: Tasks = 0) -> Needs:
+    """The needs of all tasks, habits among them. `early`: done as soon as all energy is gone."""
     needs = bench.needs
     for task, first in (*_plugs_first(bench), *_screws_first(bench)):
         more = tuple(Need(1 << one, bench.openings[one].where, "habit") for one in numbers(first))
@@ -38,7 +38,10 @@ def with_habits(bench: Bench, goal: Tasks, done: Tasks) -> Needs:
         )
         if not goal & ~bench.with_needs(tried).reachable(bench.graph.all, done):
             needs = tried
-    return _isolated(bench, needs, goal, done)
+    needs = _isolated(bench, needs, goal, done)
+    for task in numbers(early):
+        needs = _before_all(bench, needs, 1 << task, done)
+    return needs
 
 
 def _screws_first(bench: Bench) -> Iterator[tuple[int, Tasks]]:

@@ -36,7 +36,7 @@ class Taking:
 
 
 def take(
-    bench: Bench, wanted: Sequence[int], done: Tasks = 0, *, habits: bool = True
+    bench: Bench, wanted: Sequence[int], done: Tasks = 0, *, habits: bool = True, early: Tasks = 0
 ) -> Taking | None:
     """The cheapest order to all wanted tasks; None where no order leads there.
 
@@ -46,7 +46,7 @@ def take(
     goal = bits(list(wanted))
     if habits:
         goal |= always(bench)
-        needs = with_habits(bench, goal, done)
+        needs = with_habits(bench, goal, done, early)
     graph = bench.with_needs(needs)
     chosen = choose(graph, goal & ~done, done)
     if chosen is None:

@@ -98,7 +98,9 @@ def least(device: Device, part: str, liftable: set[str]) -> int | None:
     world = world_of(device)
     hands = deals(world, liftable)
     goal = next(
-        at for at, one in enumerate(hands) if one.deed.thing == part and one.deed.verb is Verb.REMOVE
+        at
+        for at, one in enumerate(hands)
+        if one.deed.thing == part and one.deed.verb is Verb.REMOVE
     )
     begun = start(world)
     moments: dict[frozenset[int], Moment] = {frozenset(): begun}
@@ -117,9 +119,7 @@ def least(device: Device, part: str, liftable: set[str]) -> int | None:
             open_[done] = list(_next(hands, moments, done))
         for at, after in open_[done]:
             count += 1
-            more = _cost(hands, done, at) + bool(
-                hands[at].tool and tool and hands[at].tool != tool
-            )
+            more = _cost(hands, done, at) + bool(hands[at].tool and tool and hands[at].tool != tool)
             heappush(waiting, (cost + more, count, hands[at].tool or tool, after))
     return None
 

@@ -1,0 +1,87 @@
+"""Write a guide from the record of a device: take the part out, change it, put all back, try it.
+
+DEVICE and PART are ids of the content folder. The guide is written where it belongs (guides/DEVICE/), never over
+a file that is there, and checked at once.
+"""
+
+import sys
+from argparse import ArgumentParser, Namespace
+from pathlib import Path
+
+from guidebuild.cli import asking, codes, reporting
+
+GOALS = ("replace", "remove", "inspect", "clean", "adjust")
+
+
+def arguments(parser: ArgumentParser) -> None:
+    """What `draft` takes."""
+    parser.add_argument("device", metavar="DEVICE", nargs="?", help="id of the device")
+    parser.add_argument("part", metavar="PART", nargs="?", help="id of the part")
+    parser.add_argument(
+        "--goal", choices=GOALS, default="replace", help="what to do (usual: replace)"
+    )
+    parser.add_argument(
+        "--kit", metavar="KIT", help="kit to use, or `none` (usual: the one that brings PART)"
+    )
+    parser.add_argument(
+        "--form", metavar="FORM", default="", help="write it for one form of the kit only"
+    )
+    parser.add_argument(
+        "--putback", metavar="GUIDE", help="write the way back for a guide that only takes apart"
+    )
+    parser.add_argument("--content", metavar="PATH", help="content folder (usual: content)")
+    parser.add_argument("--out", metavar="FILE", help="another file to write; - prints it")
+    parser.add_argument("--force", action="store_true", help="write over a file that is there")
+
+
+def run(args: Namespace) -> int:
+    """Draft, write, check, and say what came of it."""
+    from guidebuild.build.trouble import Trouble
+
+    if args.putback is None and not (args.device and args.part):
+        raise Trouble("Name a DEVICE and a PART, or a guide with --putback.")
+    return _put_back(args) if args.putback else _whole(args)
+
+
+def _whole(args: Namespace) -> int:
+    from guidebuild.build.drafting import Asked, drafted
+
+    root = asking.whole(args.content).root
+    kits = None if args.kit is None else () if args.kit == "none" else (args.kit,)
+    path, text, found = drafted(root, Asked(args.device, args.part, args.goal, kits, args.form))
+    exact = (
+        "no order costs less"
+        if found.cost == found.bound
+        else f"none costs less than {found.bound}"
+    )
+    print(
+        f"Taking apart costs {found.cost} (parts that come off, and changes of tool); {exact}.",
+        file=sys.stderr,
+    )
+    return _written(args, root, path, text)
+
+
+def _put_back(args: Namespace) -> int:
+    from guidebuild.build.putting_back import put_back
+
+    content = asking.asked(args.putback)
+    return _written(args, content.root, content.within, put_back(content), needs_force=True)
+
+
+def _written(args: Namespace, root: Path, path: str, text: str, needs_force: bool = False) -> int:
+    """Written and checked; the exit code tells of what was found."""
+    from guidebuild.build.check import check
+    from guidebuild.build.drafting import put
+
+    if args.out == "-":
+        reporting.print_out(text)
+        return codes.CLEAN
+    target = Path(args.out) if args.out else root / path
+    put(target, text, args.force)
+    print(f"Written: {target}", file=sys.stderr)
+    whole = target.resolve()
+    if root.resolve() not in whole.parents:
+        return codes.CLEAN
+    result = check(root, whole.relative_to(root.resolve()).as_posix(), cache=False)
+    reporting.write(reporting.wanted([]), result.report(asking.prefix(root)))
+    return codes.of(result.report(asking.prefix(root)), args.trace)
