@@ -3,6 +3,7 @@ async ({ payloads, guide }) => {
   const pause = () => new Promise((done) => setTimeout(done, 4));
   const input = document.getElementById("record-load");
   const ids = [...document.querySelectorAll("input[id], textarea[id]")].map((one) => one.id);
+  const said = document.getElementById("record-said");
   let taken = 0;
   for (const [turn, payload] of payloads.entries()) {
     const entries = Object.fromEntries(ids.map((id, n) => [id, [payloads[(turn + n) % payloads.length], 1e12 + turn]]));
@@ -12,10 +13,12 @@ async ({ payloads, guide }) => {
       since: payload, answers, entries, lines: [{ step: payload, what: payload, value: payload, at: payload }] };
     const carrier = new DataTransfer();
     carrier.items.add(new File([JSON.stringify(job)], payload.slice(0, 40) + ".json"));
+    said.textContent = "";
     input.files = carrier.files;
     input.dispatchEvent(new Event("change"));
-    for (let n = 0; n < 10 && !document.getElementById("record-said").textContent.includes(payload); n++) await pause();
-    taken += document.getElementById("record-said").textContent.includes(payload);
+    const told = () => said.textContent !== "" && said.textContent.includes(payload.split("/")[0]);
+    for (let n = 0; n < 50 && !told(); n++) await pause();
+    taken += told();
   }
   document.getElementById("record-print").click();
   await pause();

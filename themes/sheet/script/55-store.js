@@ -6,11 +6,13 @@ const storeKey = guide ? guide.dataset.guide : "";
 
 function merge(other) {
   if (!other || typeof other !== "object" || typeof other.entries !== "object") return;
-  record.since = Math.max(record.since, +other.since || 0);
+  // a record comes from anybody's stick: a time to come would win over every later tick
+  const time = (said) => Math.min(Number.isFinite(said) ? said : 0, Date.now());
+  record.since = Math.max(record.since, time(other.since));
   Object.entries(other.entries || {}).forEach(([id, entry]) => {
-    if (!Array.isArray(entry)) return;
+    if (!Array.isArray(entry) || !["string", "boolean"].includes(typeof entry[0]) || id === "__proto__") return;
     const known = record.entries[id];
-    if (!known || known[1] < entry[1]) record.entries[id] = [entry[0], +entry[1] || 0];
+    if (!known || known[1] < entry[1]) record.entries[id] = [entry[0], time(entry[1])];
   });
   Object.keys(record.entries).forEach((id) => {
     if (record.entries[id][1] < record.since) delete record.entries[id];

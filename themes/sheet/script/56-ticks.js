@@ -1,5 +1,5 @@
 /* Ticks and values between the page and the record. */
-const kept = () => all("input[id]").filter((input) => !input.closest(".ask, .size, .search"));
+const kept = () => all("input[id]:not([type=file])").filter((input) => !input.closest(".ask, .size, .search"));
 const isBox = (input) => input.type === "checkbox" && !input.matches(".zoom");
 
 function put(input) {

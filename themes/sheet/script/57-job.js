@@ -42,7 +42,7 @@ function saveJob() {
 async function loadJob(file) {
   let job = null;
   try {
-    job = JSON.parse(await file.text());
+    if (file.size < 4e6) job = JSON.parse(await file.text());
   } catch (unreadable) {
     // told below
   }
@@ -51,9 +51,8 @@ async function loadJob(file) {
   if (!job || job.record !== 1 || number !== ours) return tellJob(say("record.wrong"));
   // a loaded entry counts as written now, or a record begun anew before would swallow it
   const now = Date.now();
-  Object.entries(job.entries || {}).forEach(([id, entry]) => {
-    if (Array.isArray(entry)) record.entries[id] = [entry[0], now];
-  });
+  const entries = Object.entries(job.entries || {}).filter(([, entry]) => Array.isArray(entry));
+  merge({ entries: Object.fromEntries(entries.map(([id, entry]) => [id, [entry[0], now]])) });
   setAnswers(job.answers || {});
   showRecord();
   await writeStores();
