@@ -3,28 +3,28 @@
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from importlib import import_module
 from pathlib import Path
-from pkgutil import iter_modules
 
 from guidebuild.build.catalogues import finding as fault_finding
 from guidebuild.build.catalogues import sources
+from guidebuild.build.pair_checks import finding, slips
 from guidebuild.build.take_out import now, write_catalogue
 from guidebuild.guide.content import Content
 from guidebuild.source.finding import Category, Finding
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
 from guidebuild.translate.catalogue.bring import Brought, brought, by_id
-from guidebuild.translate.checks.pair import Pair
+from guidebuild.translate.catalogue.pair import Pair
+from guidebuild.translate.catalogue.terms import approved
 from guidebuild.translate.fault import Fault
-from guidebuild.translate.po.entry import Catalogue, Entry
+from guidebuild.translate.po.entry import Catalogue
 from guidebuild.translate.po.reader import read_po
 from guidebuild.translate.segments.segment import Segment
 from guidebuild.translate.xliff.entries import read_entries
 
-CHECKS = "guidebuild.translate.checks"
 # A slip of these means another meaning, or a page that can't be built: the file is refused.
 GRAVE = frozenset({"placeholder-lost", "number-changed", "signal-word-translated-by-hand"})
+OF_THE_SOURCE = frozenset({"text-missing", "translation-outdated"})  # counted, not told one by one
 LARGEST = 64 * 2**20  # bytes
 
 
@@ -58,12 +58,14 @@ def bring_back(root: Path, content: Content, path: Path) -> Returned:
         return Returned(path.name, "", language, None, (_nowhere(source, path),))
     current, _ = now(root, content, language)
     texts = by_id(current[file], sources(content)[file])
-    slips = tuple(_slips(catalogue, texts, source, content.settings.languages[0], language))
-    if any(slip.rule in GRAVE for slip in slips):
-        return Returned(path.name, file, language, None, slips)
-    result = brought(current[file], catalogue, texts, content.settings.languages[0])
+    own = content.settings.languages[0]
+    terms = approved(content.terms, own, language)
+    found = tuple(_slips(catalogue, texts, source, terms, (own, language)))
+    if any(one.rule in GRAVE for one in found):
+        return Returned(path.name, file, language, None, found)
+    result = brought(current[file], catalogue, texts, own)
     write_catalogue(root, file, language, result.catalogue)
-    return Returned(path.name, file, language, result, slips)
+    return Returned(path.name, file, language, result, found)
 
 
 def _read(text: str) -> tuple[Catalogue, list[Fault]]:
@@ -96,36 +98,17 @@ def _nowhere(source: Source, path: Path) -> Finding:
 
 
 def _slips(
-    catalogue: Catalogue, texts: Mapping[str, Segment], source: Source, own: str, language: str
+    catalogue: Catalogue,
+    texts: Mapping[str, Segment],
+    source: Source,
+    terms: Mapping[str, str],
+    languages: tuple[str, str],
 ) -> Iterator[Finding]:
-    modules = [
-        (name.name.replace("_", "-"), import_module(f"{CHECKS}.{name.name}"))
-        for name in iter_modules(import_module(CHECKS).__path__)
-        if name.name not in ("pair", "text_missing", "translation_outdated")
-    ]
     for entry in catalogue.entries:
         segment = texts.get(entry.context or "")
         if segment is None or entry.obsolete or not entry.translations[0]:
             continue
         if entry.source != segment.text:
             continue  # made for an older source: kept as outdated, so its numbers are the older ones
-        pair = Pair(segment, entry, own, language)
-        for rule, module in modules:
-            for slip in module.check(pair):
-                place = _place(source, entry, slip.start, slip.end)
-                message, help_ = (
-                    module.MESSAGE.format(**slip.words),
-                    module.HELP.format(**slip.words),
-                )
-                yield Finding(rule, module.RULE.category, place, message, help_)
-
-
-def _place(source: Source, entry: Entry, start: int, end: int) -> Span:
-    """The slip in the file: in the entry's own translation, else the entry's first line."""
-    first = source.line_starts[max(entry.line, 1) - 1]
-    text = entry.translations[0]
-    at = source.text.find(text, first)
-    if at < 0:
-        last = source.text.find("\n", first)
-        return Span(source, first, last if last > 0 else len(source.text))
-    return Span(source, at + start, at + end)
+        for rule, slip in slips(Pair(segment, entry, *languages, terms), OF_THE_SOURCE):
+            yield finding(rule, slip, source, entry)

@@ -4,10 +4,12 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 
+from guidebuild.build.captions import captioned
 from guidebuild.guide.content import Content
 from guidebuild.source.finding import Category, Finding
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
+from guidebuild.translate.captions.walk import caption_segments
 from guidebuild.translate.fault import Fault
 from guidebuild.translate.po.entry import Catalogue
 from guidebuild.translate.po.reader import read_po
@@ -48,6 +50,8 @@ def _all(content: Content) -> Iterator[Segment]:
     for kit in content.kits.values():
         yield from segments(kit)
     yield from tool_segments(content.tools)
+    for film in captioned(content):
+        yield from caption_segments(film.captions, film.source)
 
 
 def place(file: str, language: str) -> str:

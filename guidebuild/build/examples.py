@@ -10,13 +10,14 @@ from guidebuild.shipped import shipped
 NOTE = re.compile(r"^( *)(\^+|\|)(?: \+\d+(?::\d+)?)? %% (?:([\w-]+): )?(.*)$")
 TOLD = re.compile(r"^ *%% ")
 HEADING = re.compile(r"^#{1,2} ")
+EMPTY = re.compile(r"^$")  # what parts the entries of a catalogue, and captions
 LEFT, RIGHT = "⟦", "⟧"
 MOST = 45  # lines of an example
 
 
 @dataclass(frozen=True, slots=True)
 class Example:
-    """A piece of a guide's Markdown, what is found in it set off; `message` is what is said of it."""
+    """A piece of a guide, a catalogue or captions, what is found in it set off; `message` is what is said of it."""
 
     text: str
     message: str = ""
@@ -30,12 +31,26 @@ def examples(rule: str) -> tuple[Example | None, Example | None]:
 
 def _first(folder: Path, pattern: str, rule: str) -> Example | None:
     for path in sorted(folder.glob(pattern)):
-        return example(path.read_text(encoding="utf-8", errors="replace"), rule)
+        texts = [path.read_text(encoding="utf-8", errors="replace")]
+        texts += [
+            one.read_text(encoding="utf-8", errors="replace")
+            for one in sorted((*folder.glob(f"{path.stem}.*.po"), *folder.glob("*.vtt")))
+            if one.suffix == ".po" or one.name.removesuffix(".vtt") in texts[0]
+        ]
+        told = [number for number, text in enumerate(texts) if f"%% {rule}: " in text]
+        number = told[0] if told else _of_good(folder, rule, len(texts))
+        return example(texts[number], rule, EMPTY if number else HEADING)
     return None
 
 
-def example(text: str, rule: str) -> Example:
-    """The sections of a fixture in which something is noted, or its beginning."""
+def _of_good(folder: Path, rule: str, count: int) -> int:
+    """Where the rule looks: at the guide, where a bad guide has a note of it, else at what lies beside."""
+    texts = (path.read_text(encoding="utf-8", errors="replace") for path in folder.glob("bad*.md"))
+    return 0 if count < 2 or any(f"%% {rule}: " in text for text in texts) else 1
+
+
+def example(text: str, rule: str, begins: re.Pattern[str] = HEADING) -> Example:
+    """The sections of a fixture in which something is noted, or its beginning; `begins`: a section's first line."""
     lines: list[str] = []
     noted: list[int] = []
     message = ""
@@ -47,7 +62,7 @@ def example(text: str, rule: str) -> Example:
                 message = message or note[4]
         elif not TOLD.match(line):
             lines.append(line)
-    shown = _sections(lines, noted)
+    shown = _sections(lines, noted, begins)
     return Example(re.sub(r"\n{3,}", "\n\n", "\n".join(shown[:MOST])).strip("\n"), message)
 
 
@@ -58,9 +73,10 @@ def _marked(line: str, note: re.Match[str]) -> str:
     return f"{line[:start]}{LEFT}{line[start:end]}{RIGHT}{line[end:]}"
 
 
-def _sections(lines: list[str], noted: list[int]) -> list[str]:
+def _sections(lines: list[str], noted: list[int], begins: re.Pattern[str]) -> list[str]:
     """Front matter and steps as pieces: those with a note; where there is none, all but the front matter."""
-    starts = [0, *(number for number, line in enumerate(lines) if HEADING.match(line))]
+    starts = [0, *(number for number, line in enumerate(lines) if begins.match(line))]
     pieces = list(zip(starts, [*starts[1:], len(lines)], strict=True))
+    others = pieces[-1:] if begins is EMPTY else pieces[1:] or pieces
     wanted = [piece for piece in pieces if any(piece[0] <= number < piece[1] for number in noted)]
-    return [line for start, end in wanted or pieces[1:] or pieces for line in lines[start:end]]
+    return [line for start, end in wanted or others for line in lines[start:end]]

@@ -21,8 +21,14 @@ def loudness(settings: Settings, rule: str, category: Category, status: str) -> 
     """How loud the rule is in a guide of this status; None where it is off."""
     level = settings.level(rule, status)
     if level is None:
-        return USUAL[category]
+        return _usual(rule, category)
     return None if level == OFF else Loudness(level)
+
+
+def _usual(rule: str, category: Category) -> Loudness:
+    """Rules about translations say themselves how loud they are: a lost number is no missing sentence."""
+    known = category is Category.TRANSLATION and rule in rulebook.names()
+    return (rulebook.entry(rule).loudness if known else None) or USUAL[category]
 
 
 def about_settings(settings: Settings) -> Iterator[Finding]:

@@ -5,10 +5,12 @@ from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 
+from guidebuild.build.captions import captioned
 from guidebuild.draw.facts import picture_facts
 from guidebuild.draw.film import film_seconds
 from guidebuild.guide.content import Content, PictureFacts
 from guidebuild.guide.inside import pictures_in
+from guidebuild.translate.webvtt.writer import write_webvtt
 
 _ID = re.compile(r"""\bid=["']([a-z0-9.-]+)["']""")
 _FILMS = (".webm", ".mp4", ".m4v", ".mov")
@@ -16,7 +18,7 @@ _OF_PIXELS = (".jpg", ".jpeg", ".png", ".webp")
 
 
 def with_pictures(root: Path, content: Content) -> Content:
-    """The content with the facts of every picture of pixels that a guide shows; a bad file has none."""
+    """The content with the facts of its pictures and films, and with captions; a bad file has none."""
     shown = {picture.path for one in content.guides for picture in pictures_in(one.guide)}
     facts: dict[str, PictureFacts] = {}
     for path in sorted(shown & content.files):
@@ -26,7 +28,11 @@ def with_pictures(root: Path, content: Content) -> Content:
             if found is not None:
                 facts[path] = found
     return replace(
-        content, pictures=facts, drawn=_drawn(root, content), films=_films(root, content)
+        content,
+        pictures=facts,
+        drawn=_drawn(root, content),
+        films=_films(root, content),
+        captions={one.film: write_webvtt(one.captions) for one in captioned(content)},
     )
 
 

@@ -1,4 +1,4 @@
-"""Every rule, found by its file name: those that read a proof, and the faults that the reader raises."""
+"""Every rule, found by its file name: about a proof, about a translation, and the faults that the reader raises."""
 
 import pkgutil
 from collections.abc import Callable, Iterable, Iterator, Sequence
@@ -10,7 +10,7 @@ from types import ModuleType
 from typing import TYPE_CHECKING, Any
 
 from guidebuild.reports.parts.report import Card
-from guidebuild.source.finding import Category
+from guidebuild.source.finding import Category, Loudness
 from guidebuild.source.nearest import nearest as nearest_word
 
 if TYPE_CHECKING:  # slow to load, and a check that finds all in its cache needs none of them
@@ -18,13 +18,14 @@ if TYPE_CHECKING:  # slow to load, and a check that finds all in its cache needs
     from guidebuild.proof.hit import Hit
     from guidebuild.proof.proof import Proof
 
-ROOMS = ("guidebuild.rules", "guidebuild.read.faults")
+ROOMS = ("guidebuild.rules", "guidebuild.read.faults", "guidebuild.translate.checks")
 Hits = Iterable["Hit"]
 
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A rule ready to run; a reading fault has no check, the reader raises it.
+    """A rule ready to run; a reading fault has no check, the reader raises it; one about a translation looks at
+    a sentence and its translation, not at a proof (`check_pair`), or at captions.
 
     `check(proof)` looks at one guide, `check(proof, content)` also at the tools and words of the content. A rule
     about all guides together has `gather(content)`, which is asked of each guide alone and of all that is no
@@ -33,6 +34,7 @@ class Entry:
 
     name: str
     category: Category
+    loudness: Loudness | None
     message: str
     help: str
     check: Callable[..., Hits] | None
@@ -62,7 +64,7 @@ def _takes_content(check: Callable[..., Hits]) -> bool:
 
 @cache
 def places() -> dict[str, str]:
-    """Each rule's name and module, in order of the names; nothing is imported but the two rooms."""
+    """Each rule's name and module, in order of the names; nothing is imported but the rooms."""
     found = {}
     for room in ROOMS:
         for module in pkgutil.iter_modules(import_module(room).__path__):
@@ -83,6 +85,7 @@ def entry(name: str) -> Entry:
     return Entry(
         name=name,
         category=module.RULE.category,
+        loudness=module.RULE.loudness,
         message=module.MESSAGE,
         help=module.HELP,
         check=getattr(module, "check", None),

@@ -31,7 +31,7 @@ def run(
         return _one_by_one(root, paths, progress, error, rest)
     batch = Batch(content.settings, content=content if keep else None)
     found = _by_file(read)
-    rules = tuple(rulebook.entries())
+    rules = tuple(_loaded(batch))
     for path, each in _guides(paths, content):
         outcome, proof = work(each, content, rules, found) if each else (unread(path, found), None)
         batch.outcomes.append(outcome)
@@ -42,7 +42,17 @@ def run(
     batch.other += [one for one in read if one.span.source.path not in told]
     if rest:
         _rest(content, rules, batch)
+        _translations(content, batch)
     return batch
+
+
+def _loaded(batch: Batch) -> Iterator[Entry]:
+    """All rules that can be loaded; one that can't takes no other with it."""
+    for name in rulebook.names():
+        try:
+            yield rulebook.entry(name)
+        except Exception as error:
+            batch.faults.append(fault(error, name))
 
 
 def _one_by_one(
@@ -80,3 +90,15 @@ def _rest(content: Content, rules: Sequence[Entry], batch: Batch) -> None:
                 batch.gathered.append((rule.name, rule.gather(replace(content, guides=()))))
         except Exception as error:
             batch.faults.append(fault(error, rule.name))
+
+
+def _translations(content: Content, batch: Batch) -> None:
+    """The rules about translations on all that is no guide."""
+    if len(content.settings.languages) < 2:
+        return
+    from guidebuild.build.languages.rest import of_rest
+
+    try:
+        batch.other += of_rest(content)
+    except Exception as error:
+        batch.faults.append(fault(error))

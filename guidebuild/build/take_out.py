@@ -10,6 +10,7 @@ from guidebuild.build.trouble import Trouble
 from guidebuild.guide.content import Content
 from guidebuild.guide.language.words import count_words
 from guidebuild.source.finding import Finding
+from guidebuild.translate.captions.budget import with_budget
 from guidebuild.translate.catalogue.bring import Status, status
 from guidebuild.translate.catalogue.merge import merged, source_hash
 from guidebuild.translate.po.entry import Catalogue
@@ -39,7 +40,8 @@ def now(
     for file, some in texts.items():
         before = catalogue_of(read.catalogues, file)
         head = header(before.header, _name(content, file), file, source_hash(some), language)
-        found[file] = merged(some, before, own, head)
+        told = [with_budget(segment, language) for segment in some]
+        found[file] = merged(told, before, own, head)
     return found, read.findings
 
 

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
+from guidebuild.build.captions import captioned
 from guidebuild.build.catalogues import read_catalogues, sources
 from guidebuild.device.option import Option
 from guidebuild.guide.content import Content, GuideRead
@@ -11,13 +12,16 @@ from guidebuild.proof.proof import Proof
 from guidebuild.proof.prove import prove
 from guidebuild.source.finding import Finding
 from guidebuild.source.span import Span
+from guidebuild.translate.captions.walk import caption_texts
 from guidebuild.translate.catalogue.apply import Stale, Translator
 from guidebuild.translate.pseudo import is_pseudo, pseudo
 from guidebuild.translate.segments.of_device import device_texts, kit_texts
 from guidebuild.translate.segments.of_guide import guide_texts
 from guidebuild.translate.segments.of_tools import tool_texts
 from guidebuild.translate.segments.remembering import Remembering
+from guidebuild.translate.segments.segment import Segment
 from guidebuild.translate.segments.slots import Slots, Translate
+from guidebuild.translate.webvtt.writer import write_webvtt
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +49,8 @@ def translation(root: Path, content: Content, language: str, paths: Sequence[str
     read = read_catalogues(root, language, texts)
     translator = Translator(read.catalogues, content.settings.languages[0])
     translator.learn([segment for some in texts.values() for segment in some])
-    return _proved(language, _told(content, translator), paths, translator.stale, read.findings)
+    told = replace(_told(content, translator), captions=_captions(content, translator))
+    return _proved(language, told, paths, translator.stale, read.findings)
 
 
 def _told(content: Content, translate: Translate) -> Content:
@@ -57,6 +62,19 @@ def _told(content: Content, translate: Translate) -> Content:
     guides = tuple(_guide(one, slots, memory) for one in content.guides)
     tools = tool_texts(content.tools, slots)
     return replace(content, devices=devices, kits=kits, guides=guides, tools=tools)
+
+
+def _captions(content: Content, translator: Translator) -> dict[str, str]:
+    """A caption can't be marked as out of date: such a one stays in the source's words."""
+
+    def fresh(segment: Segment) -> str | None:
+        text = translator(segment)
+        return None if segment.span in translator.stale else text
+
+    return {
+        one.film: write_webvtt(caption_texts(one.captions, one.source, Slots(fresh)))
+        for one in captioned(content)
+    }
 
 
 def _guide(one: GuideRead, slots: Slots, memory: Remembering) -> GuideRead:

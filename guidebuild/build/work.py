@@ -62,6 +62,7 @@ def work(
     if proof is not None:
         for rule in rules:
             _run(rule, proof, alone, bench, steps)
+    _translations(each, content, bench, steps)
     gathered = tuple(_gathered(rules, alone, bench))
     return _outcome(each, bench, gathered, proof), proof
 
@@ -92,6 +93,22 @@ def _run(rule: Entry, proof: Proof, content: Content, bench: _Bench, steps: Step
             bench.slip(found, steps)
     except Exception as error:
         bench.faults.append(fault(error, rule.name, bench.guide.path))
+
+
+def _translations(each: GuideRead, content: Content, bench: _Bench, steps: Steps) -> None:
+    """The rules about translations and captions, loaded only where there are any: they read files."""
+    films = each.guide.path.removesuffix(".md") + "/"
+    if len(content.settings.languages) < 2 and not any(
+        one.startswith(films) for one in content.files
+    ):
+        return
+    from guidebuild.build.languages.guide import of_guide
+
+    try:
+        for found in of_guide(each, content):
+            bench.slip(found, steps)
+    except Exception as error:
+        bench.faults.append(fault(error, path=each.guide.path))
 
 
 def _found(rule: Entry, proof: Proof, content: Content) -> Iterator[Finding]:

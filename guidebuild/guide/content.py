@@ -50,6 +50,7 @@ class Content:
     files: frozenset[str] = frozenset()  # all files in the folder, relative to it
     pictures: Mapping[str, PictureFacts] = field(default_factory=dict)  # of pixels, by path
     films: Mapping[str, Decimal] = field(default_factory=dict)  # length in seconds, by path
+    captions: Mapping[str, str] = field(default_factory=dict)  # WebVTT, by the film's path
     drawn: Mapping[str, frozenset[str]] = field(
         default_factory=dict
     )  # ids in a view's file, by path

@@ -4,15 +4,19 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from guidebuild.source.edit import Edit
-from guidebuild.source.finding import Category, Related
+from guidebuild.source.finding import Category, Loudness, Related
 from guidebuild.source.span import Span
 
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """A rule's category. Its name is its file's name; its words are MESSAGE, HELP and the docstring."""
+    """A rule's category. Its name is its file's name; its words are MESSAGE, HELP and the docstring.
+
+    `loudness`: how loud it is where the settings say nothing, if not as its category is.
+    """
 
     category: Category
+    loudness: Loudness | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from guidebuild.build.pictures import with_pictures
 from guidebuild.guide.content import Content
 from guidebuild.proof.prove import prove
 from guidebuild.read.content import read_content
-from guidebuild.source.finding import Finding
+from guidebuild.source.finding import Category, Finding
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
 from tests.rules.notes import Note, at, cut
@@ -27,7 +27,9 @@ OF_A_WHOLE_CHECK = {
     "too-many-configurations",
 }
 BESIDE = ("device.yaml", "kit.yaml", "guidebuild.yaml", "tools.yaml", "terms.yaml")
-PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp", ".vtt", ".mp4")
+PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp", ".mp4")
+CAPTIONS = (".vtt", ".srt")
+CATALOGUE = re.compile(r"(?P<file>.+)\.(?P<language>[a-z]{2})\.po")
 
 
 @dataclass(frozen=True)
@@ -68,10 +70,27 @@ class Fixture:
                 continue
             found[f"guides/{device}/shared/{shared.name}"] = shared
         for picture in sorted(self.path.parent.iterdir()):
+            if picture.suffix in CAPTIONS and picture.stem in text:
+                found[f"guides/{device}/{self.path.stem}/{picture.name}"] = picture
             if picture.suffix in PICTURES:
                 found[f"guides/{device}/{self.path.stem}/{picture.name}"] = picture
                 found[f"devices/{device}/{picture.name}"] = picture
+        found |= dict(self._catalogues(device, frozenset(found)))
         return found
+
+    def _catalogues(self, device: str, captions: frozenset[str]) -> Iterator[tuple[str, Path]]:
+        """`<stem>.de.po` is the guide's in German, `device.de.po` the record's, `<film>.de.po` its captions'."""
+        for path in sorted(self.path.parent.glob("*.po")):
+            name = CATALOGUE.fullmatch(path.name)
+            assert name, f"{path} is not named as in `bad-one.de.po`"
+            places = {
+                self.path.stem: f"guides/{device}/{self.path.stem}.po",
+                "device": f"devices/{device}/device.po",
+            }
+            if f"guides/{device}/{self.path.stem}/{name['file']}.vtt" in captions:
+                places[name["file"]] = f"guides/{device}/{self.path.stem}/{name['file']}.po"
+            if name["file"] in places:
+                yield f"translations/{name['language']}/{places[name['file']]}", path
 
     def expected(self) -> dict[Path, list[Note]]:
         """The notes in the guide and in what lies beside it, by file."""
@@ -89,7 +108,7 @@ class Fixture:
             content, read = read_content(Path(folder))
             mine = [one for one in read if one.rule == self.rule]
             others = [one for one in read if one.rule != self.rule]
-            if self.rule in OF_A_WHOLE_CHECK:
+            if self.rule in OF_A_WHOLE_CHECK or self._is_about_translation():
                 mine += [one for one in check(Path(folder)).findings if one.rule == self.rule]
             elif not mine:
                 mine += findings_of(self.rule, with_pictures(Path(folder), content))
@@ -120,6 +139,9 @@ class Fixture:
                 if self._is_own(self.places[other.span.source.path]):
                     self._add(notes, other.span, f"see: {other.words}")
         return {path: sorted(set(found)) for path, found in notes.items()}
+
+    def _is_about_translation(self) -> bool:
+        return rulebook.entry(self.rule).category is Category.TRANSLATION
 
     def _is_own(self, path: Path) -> bool:
         return path.parent != HERE and path.name.startswith(f"{self.path.stem}.")

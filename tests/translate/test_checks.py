@@ -10,7 +10,7 @@ import pytest
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
 from guidebuild.translate.catalogue.change import Class, compared
-from guidebuild.translate.checks.pair import Pair
+from guidebuild.translate.catalogue.pair import Pair
 from guidebuild.translate.po.entry import Entry, Previous
 from guidebuild.translate.segments.codes import Code
 from guidebuild.translate.segments.segment import Segment
@@ -27,7 +27,7 @@ def slips(check: str, source: str, text: str, language: str = "de", **entry: obj
         "guide.md", "plate", "text", source, NOWHERE, codes=BOLD if "<1>" in source else ()
     )
     pair = Pair(segment, Entry(source, (text,), **entry), "en", language)  # type: ignore[arg-type]
-    return [module.MESSAGE.format(**slip.words) for slip in module.check(pair)]
+    return [module.MESSAGE.format(**slip.words) for slip in module.check_pair(pair)]
 
 
 @pytest.mark.parametrize(
@@ -98,7 +98,7 @@ def test_an_outdated_translation_says_what_changed() -> None:
         flags=("fuzzy",),
         previous=Previous(source="Tighten it to 1.2 N·m."),
     )
-    assert found == ["the source changed after this was translated: number 1.2 → 1.3"]
+    assert found == ["this translation is out of date: number 1.2 → 1.3"]
 
 
 @pytest.mark.parametrize(

@@ -1,7 +1,9 @@
 """Which old entry a segment goes on from: by id and by what it says, never by likeness."""
 
 import re
-from collections.abc import Callable, Iterable, Sequence
+from collections import Counter
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import replace
 from typing import TypeVar
 
 from guidebuild.translate.catalogue.change import looks
@@ -17,6 +19,11 @@ def stem_of(context: str) -> str:
     return _CHECKSUM.sub("", context)
 
 
+def place_of(entry: Entry) -> str:
+    """The step or record entry that an entry of a catalogue stands in."""
+    return stem_of(entry.context or "").rpartition("/")[0]
+
+
 def slot_of(context: str) -> str:
     """The slot of an id: its last part, without checksum."""
     return stem_of(context).rpartition("/")[2]
@@ -26,8 +33,8 @@ def matched(segments: Sequence[Segment], entries: Sequence[Entry]) -> dict[int, 
     """Index of a segment -> the entry that it goes on from.
 
     First the same text in the same step and slot, then the same but for its looks; then, between neighbours
-    that are matched, by place; last the same text in the same slot of another step (moved, or its step got
-    another name).
+    that are matched, by place; then the same text in the same slot of another step (moved, or its step got
+    another name); last, where a step's sentences say that it is another one renamed, the rest of it by place.
     """
     found: dict[int, Entry] = {}
     left = {number: entry for number, entry in enumerate(entries) if entry.context is not None}
@@ -37,7 +44,30 @@ def matched(segments: Sequence[Segment], entries: Sequence[Entry]) -> dict[int, 
     _by_text(
         segments, left, found, str, lambda one: one.slot, lambda entry: slot_of(entry.context or "")
     )
+    names = renamed(segments, entries, found)
+    if names:
+        _by_place(segments, left, found, names)
     return found
+
+
+def renamed(
+    segments: Sequence[Segment], entries: Sequence[Entry], found: Mapping[int, Entry]
+) -> dict[str, str]:
+    """Place now -> the place that entries know it by.
+
+    Only where the words are the witness: most sentences of a new place are known, and known as those of one
+    old place that is nowhere any more. A step of which nothing but the heading is known is passed over.
+    """
+    now = {segment.place for segment in segments}
+    known = {place_of(entry) for entry in entries if not entry.obsolete}
+    votes: dict[str, Counter[str]] = {}
+    for index, entry in found.items():
+        place, old = segments[index].place, place_of(entry)
+        if old and place not in known and old not in now:
+            votes.setdefault(place, Counter())[old] += 1
+    won = {place: count.most_common(1)[0][0] for place, count in votes.items()}
+    shared = {old for old, count in Counter(won.values()).items() if count > 1}
+    return {place: old for place, old in won.items() if old not in shared}
 
 
 def _by_text(
@@ -58,11 +88,18 @@ def _by_text(
             found[index] = left.pop(numbers.pop(0))
 
 
-def _stem(segment: Segment) -> str:
-    return stem_of(segment.id) if segment.many else segment.id
+def _stem(segment: Segment, names: Mapping[str, str] | None = None) -> str:
+    """The id without a sentence's checksum, under the name that the catalogue may know the place by."""
+    known = replace(segment, place=(names or {}).get(segment.place, segment.place))
+    return stem_of(known.id) if segment.many else known.id
 
 
-def _by_place(segments: Sequence[Segment], left: dict[int, Entry], found: dict[int, Entry]) -> None:
+def _by_place(
+    segments: Sequence[Segment],
+    left: dict[int, Entry],
+    found: dict[int, Entry],
+    names: Mapping[str, str] | None = None,
+) -> None:
     """What stands alone in its slot keeps its id; sentences pair in order between matched neighbours."""
     rest: dict[str, list[int]] = _grouped(
         (stem_of(entry.context or ""), number)
@@ -70,7 +107,7 @@ def _by_place(segments: Sequence[Segment], left: dict[int, Entry], found: dict[i
         if not entry.obsolete
     )
     for stem, indexes in _grouped(
-        (_stem(one), index) for index, one in enumerate(segments)
+        (_stem(one, names or {}), index) for index, one in enumerate(segments)
     ).items():
         new = [index for index in indexes if index not in found]
         old = rest.get(stem, [])

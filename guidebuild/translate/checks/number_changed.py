@@ -11,36 +11,39 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from guidebuild.proof.hit import Rule
-from guidebuild.source.finding import Category
-from guidebuild.translate.checks.pair import Pair, Slip
+from guidebuild.source.finding import Category, Loudness
+from guidebuild.translate.catalogue.pair import Pair, Slip
 from guidebuild.translate.cldr.number import Figure, figures_in, write_number
 
-RULE = Rule(category=Category.TRANSLATION)
+RULE = Rule(category=Category.TRANSLATION, loudness=Loudness.ERROR)
 
 MESSAGE = "{what}"
 
-HELP = "write {wanted}, the source's number in this language's form"
+HELP = "{do}"
 
 SPELT_OUT = 12  # whole numbers up to this one may stand as words
 
 
-def check(pair: Pair) -> Iterator[Slip]:
+def check_pair(pair: Pair) -> Iterator[Slip]:
     wanted = figures_in(pair.segment.text, pair.source_language)
     left = _without_same(figures_in(pair.text, pair.language), wanted)
     missing = _without_same(wanted, figures_in(pair.text, pair.language))
     for figure in left:
-        instead = missing.pop(0) if missing else None
-        value = write_number(instead.values[0], pair.language) if instead else "none"
-        what = f"`{figure.text}` is not a number of the source"
-        if instead:
+        what, do = f"`{figure.text}` is not a number of the source", "take it out"
+        if missing:
+            instead = missing.pop(0)
             what = f"`{figure.text}` stands where the source has `{instead.text}`"
-        yield Slip(figure.start, figure.end, {"what": what, "wanted": f"`{value}`"})
+            do = _write(instead.values[0], pair.language)
+        yield Slip(figure.start, figure.end, {"what": what, "do": do})
     for figure in missing:
         number = figure.values[0]
         if number != number.to_integral_value() or number > SPELT_OUT:
-            words = {"what": f"the number `{figure.text}` of the source is missing"}
-            wanted_form = f"`{write_number(number, pair.language)}`"
-            yield Slip(0, len(pair.text), {**words, "wanted": wanted_form})
+            what = f"the number `{figure.text}` of the source is missing"
+            yield Slip(0, len(pair.text), {"what": what, "do": _write(number, pair.language)})
+
+
+def _write(number: Decimal, language: str) -> str:
+    return f"write `{write_number(number, language)}`, the source's number in this language's form"
 
 
 def _without_same(some: list[Figure], others: list[Figure]) -> list[Figure]:

@@ -10,18 +10,18 @@ from collections import Counter
 from collections.abc import Iterator
 
 from guidebuild.proof.hit import Rule
-from guidebuild.source.finding import Category
-from guidebuild.translate.checks.pair import Pair, Slip
+from guidebuild.source.finding import Category, Loudness
+from guidebuild.translate.catalogue.pair import Pair, Slip
 from guidebuild.translate.segments.codes import decoded, numbers_in
 
-RULE = Rule(category=Category.TRANSLATION)
+RULE = Rule(category=Category.TRANSLATION, loudness=Loudness.ERROR)
 
 MESSAGE = "the translation {what}"
 
 HELP = "copy the codes from the source as they stand there: {codes}; they may change places, not nest crosswise"
 
 
-def check(pair: Pair) -> Iterator[Slip]:
+def check_pair(pair: Pair) -> Iterator[Slip]:
     wanted, there = numbers_in(pair.segment.text), numbers_in(pair.text)
     lost = list((Counter(wanted) - Counter(there)).elements())
     much = list((Counter(there) - Counter(wanted)).elements())

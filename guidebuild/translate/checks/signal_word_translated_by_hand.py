@@ -11,18 +11,18 @@ import re
 from collections.abc import Iterator
 
 from guidebuild.proof.hit import Rule
-from guidebuild.source.finding import Category
-from guidebuild.translate.checks.pair import Pair, Slip
+from guidebuild.source.finding import Category, Loudness
+from guidebuild.translate.catalogue.pair import Pair, Slip
 from guidebuild.translate.signal_words import signal_words
 
-RULE = Rule(category=Category.TRANSLATION)
+RULE = Rule(category=Category.TRANSLATION, loudness=Loudness.ERROR)
 
 MESSAGE = "the signal word `{word}` is typed by hand"
 
 HELP = "take it out: the tool writes it above the message"
 
 
-def check(pair: Pair) -> Iterator[Slip]:
+def check_pair(pair: Pair) -> Iterator[Slip]:
     for word in signal_words(pair.language).values():
         found = re.match(rf"\W*({re.escape(word)})\s*[:!–-]", pair.text, re.IGNORECASE)
         if found and not pair.segment.text.upper().startswith(word.upper()):

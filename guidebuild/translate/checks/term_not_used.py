@@ -10,7 +10,7 @@ from collections.abc import Iterator
 
 from guidebuild.proof.hit import Rule
 from guidebuild.source.finding import Category
-from guidebuild.translate.checks.pair import Pair, Slip
+from guidebuild.translate.catalogue.pair import Pair, Slip
 
 RULE = Rule(category=Category.TRANSLATION)
 
@@ -21,7 +21,7 @@ HELP = "use `{term}`, inflected as the sentence needs it"
 _STEM = 0.7  # so much of the term's length must be there: languages inflect at the end
 
 
-def check(pair: Pair) -> Iterator[Slip]:
+def check_pair(pair: Pair) -> Iterator[Slip]:
     said = pair.text.casefold()
     for source, term in pair.terms.items():
         if re.search(rf"\b{re.escape(source)}", pair.segment.text, re.IGNORECASE):

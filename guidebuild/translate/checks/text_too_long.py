@@ -11,7 +11,7 @@ from collections.abc import Iterator
 
 from guidebuild.proof.hit import Rule
 from guidebuild.source.finding import Category
-from guidebuild.translate.checks.pair import Pair, Slip
+from guidebuild.translate.catalogue.pair import Pair, Slip
 
 RULE = Rule(category=Category.TRANSLATION)
 
@@ -22,7 +22,9 @@ HELP = "say it shorter; the source has {source}"
 _GROWTH = ((10, 3.0), (20, 1.91), (50, 1.57), (70, 1.45), (10**9, 1.35))
 
 
-def check(pair: Pair) -> Iterator[Slip]:
+def check_pair(pair: Pair) -> Iterator[Slip]:
+    if pair.segment.timed is not None:
+        return  # a caption has limits of its own
     source = len(pair.segment.text)
     growth = next(factor for length, factor in _GROWTH if source <= length)
     most = pair.segment.most or round(source * (1 + 2 * (growth - 1)))

@@ -1,5 +1,6 @@
 """The texts of a guide and of the stages that it shares."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from guidebuild.guide.blocks.act import Act
@@ -34,6 +35,7 @@ def guide_texts(guide: Guide, slots: Slots) -> Guide:
         before=_before(guide.before, slots),
         after=slots.all(guide.after, "after"),
         intro=tuple(slots.prose(block, "intro") for block in guide.intro),
+        pictures=_pictures(guide.pictures, slots),
         options=tuple(option(one, slots) if one in own else one for one in guide.options),
     )
     return replace(told, stages=tuple(_stage(stage, guide, slots) for stage in guide.stages))
@@ -56,8 +58,19 @@ def _stage(stage: Stage, guide: Guide, slots: Slots) -> Stage:
         title=slots.said(stage.title, "stage"),
         then=slots.maybe(stage.then, "then"),
         remedy=_remedy(stage.remedy, slots),
+        intro=tuple(slots.prose(block, "intro") for block in stage.intro),
+        pictures=_pictures(stage.pictures, slots),
     )
     return replace(told, steps=tuple(_step(step, guide, slots) for step in stage.steps))
+
+
+def _pictures(pictures: Sequence[Picture], slots: Slots) -> tuple[Picture, ...]:
+    return tuple(_picture(one, slots) for one in pictures)
+
+
+def _picture(picture: Picture, slots: Slots) -> Picture:
+    alt = slots.said(picture.alt, f"picture.{picture.file.text}", many=True)
+    return replace(picture, alt=alt)
 
 
 def _remedy(remedy: Remedy | None, slots: Slots) -> Remedy | None:
@@ -99,8 +112,8 @@ def _item(item: Item, slots: Slots) -> Item:
             return replace(item, reason=reason and slots.said(reason, "reason", many=True))
         case Use(note=note):
             return replace(item, note=note and slots.said(note, "note", many=True))
-        case Picture(file=file, alt=alt):
-            return replace(item, alt=slots.said(alt, f"picture.{file.text}", many=True))
+        case Picture():
+            return _picture(item, slots)
         case Points() | Video():
             return item
 

@@ -17,6 +17,15 @@ class Weight(Enum):
 
 
 @dataclass(frozen=True, slots=True)
+class Timed:
+    """When a caption stands, in milliseconds; `next`: when another one comes."""
+
+    start: int
+    end: int
+    next: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Segment:
     """`file` is the content file that the text stands in; `place` the step or entry in it; `slot` where there.
 
@@ -35,6 +44,7 @@ class Segment:
     notes: tuple[str, ...] = ()  # what a translator needs to know
     most: int | None = None  # characters
     many: bool = False  # one of several sentences in its slot
+    timed: Timed | None = None  # of a caption
 
     @property
     def id(self) -> str:

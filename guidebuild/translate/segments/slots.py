@@ -11,7 +11,7 @@ from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 from guidebuild.translate.segments.codes import Coded, escaped
 from guidebuild.translate.segments.cut import changed
-from guidebuild.translate.segments.segment import Segment, Weight
+from guidebuild.translate.segments.segment import Segment, Timed, Weight
 
 # A segment to its translation; None leaves the source text.
 Translate = Callable[[Segment], str | None]
@@ -27,6 +27,7 @@ class Slots:
     notes: tuple[str, ...] = ()
     weight: Weight = Weight.TEXT
     signal: str = ""
+    timed: Timed | None = None
 
     def said(self, said: Said, slot: str, *, many: bool = False, most: int | None = None) -> Said:
         """A value of YAML, a title or a name: one segment."""
@@ -35,6 +36,10 @@ class Slots:
         weight = Weight.NAME if slot == "name" else self.weight
         told = self._told(Coded(escaped(said.text)), said.span, slot, many, weight, most)
         return said if told is None else Said(plain(told), said.span)
+
+    def coded(self, coded: Coded, span: Span, slot: str, *, many: bool) -> str | None:
+        """A text that has its codes already; None leaves the source."""
+        return self._told(coded, span, slot, many, self.weight, None)
 
     def maybe(self, said: Said | None, slot: str) -> Said | None:
         """The same for what may be missing."""
@@ -73,6 +78,7 @@ class Slots:
             notes=self.notes,
             most=most,
             many=many,
+            timed=self.timed,
         )
         return self.translate(segment)
 
