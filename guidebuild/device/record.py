@@ -8,6 +8,7 @@ from guidebuild.device.condition import Condition
 from guidebuild.device.option import Option
 from guidebuild.device.states import Kind
 from guidebuild.device.things import Connector, Hole, Joint, Part, Store, Thing
+from guidebuild.source.remembered import remembered
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 
@@ -101,26 +102,31 @@ class Device:
         return tuple(thing for thing in self.things.values() if thing.kind is kind)
 
     @property
+    @remembered
     def parts(self) -> tuple[Part, ...]:
         """All parts, in the record's order."""
         return tuple(thing for thing in self.things.values() if isinstance(thing, Part))
 
     @property
+    @remembered
     def holes(self) -> tuple[Hole, ...]:
         """All holes of all fastener groups."""
         return tuple(thing for thing in self.things.values() if isinstance(thing, Hole))
 
     @property
+    @remembered
     def connectors(self) -> tuple[Connector, ...]:
         """All connectors."""
         return tuple(thing for thing in self.things.values() if isinstance(thing, Connector))
 
     @property
+    @remembered
     def joints(self) -> tuple[Joint, ...]:
         """All joints."""
         return tuple(thing for thing in self.things.values() if isinstance(thing, Joint))
 
     @property
+    @remembered
     def stores(self) -> tuple[Store, ...]:
         """All stores, power included."""
         return tuple(thing for thing in self.things.values() if isinstance(thing, Store))

@@ -27,6 +27,8 @@ HELP = "give it a point under `pictures:` in the record, or show it in a picture
 def check(proof: Proof) -> Iterator[Hit]:
     for passage in proof.passages:
         marked = _marked(proof, passage.step)
+        if not marked:
+            continue
         moves = [one.doing for one in passage.walked if isinstance(one.doing, Move)]
         small = [move for move in moves if proof.device.things[move.thing].kind is Kind.FASTENER]
         if not any(_ids(proof, move) & marked for move in small):

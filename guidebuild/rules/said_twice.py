@@ -69,16 +69,21 @@ def _twin(sentence: Sentence, step: Step, device: Device, words: Lists) -> Act |
 
 def _verbs(said: list[str], act: Act, words: Lists) -> set[str]:
     """The words of a phrase that says the act's verb: `take`, `off` for remove; empty where none is said."""
-    for phrase, verbs in words.same.items():
-        parts = _parts(phrase) if act.verb.value in verbs else []
-        if parts and said[:1] == parts[:1] and set(parts) <= set(said):
-            return set(parts)
+    for parts, verbs in _phrases(words).get(said[0], ()) if said else ():
+        if act.verb.value in verbs and parts <= set(said):
+            return parts
     return set()
 
 
 @cache
-def _parts(phrase: str) -> list[str]:
-    return _PHRASE.findall(phrase)
+def _phrases(words: Lists) -> dict[str, list[tuple[set[str], frozenset[str]]]]:
+    """By its first word: the words of each phrase, and the acts that it says."""
+    found: dict[str, list[tuple[set[str], frozenset[str]]]] = {}
+    for phrase, acts_said in words.same.items():
+        parts = _PHRASE.findall(phrase)
+        if parts:
+            found.setdefault(parts[0], []).append((set(parts), acts_said))
+    return found
 
 
 def _only_names(said: list[str], verbs: set[str], act: Act, device: Device, words: Lists) -> bool:

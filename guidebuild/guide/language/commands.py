@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from guidebuild.guide.language.lists import Lists
 from guidebuild.guide.language.words import tokens
@@ -25,6 +26,7 @@ class Command:
     negative: bool
 
 
+@lru_cache(maxsize=4096)  # several rules ask this of each sentence
 def command(sentence: str, words: Lists) -> Command | None:
     """The first imperative of a sentence, behind its condition and its adverbs; None where there is none."""
     start = 0
@@ -35,8 +37,7 @@ def command(sentence: str, words: Lists) -> Command | None:
     while lead := _LEAD.match(sentence[start:]):
         negative = negative or lead[0].lower().startswith(("do not", "don't", "never"))
         start += lead.end()
-    for kind, text, first, last in tokens(sentence[start:]):
+    for kind, text, first, last in tokens(sentence[start:])[:1]:
         if kind == "word" and text.lower() in words.verbs:
             return Command(text.lower(), start + first, start + last, negative)
-        return None
     return None

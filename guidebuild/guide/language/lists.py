@@ -7,7 +7,7 @@ from importlib import resources
 from importlib.resources.abc import Traversable
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)  # one object a language: told apart by identity
 class Lists:
     """`verbs`: what hands do, in the imperative. `plain`: words to avoid -> what to say. `same`: verb classes.
 
