@@ -1,5 +1,6 @@
 """The way in: finds the command, runs it, and turns what went wrong into a sentence and an exit code."""
 
+import gc
 import os
 import sys
 from argparse import ArgumentParser, RawDescriptionHelpFormatter
@@ -20,6 +21,8 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Run one command; the exit code of `CODES`."""
     from guidebuild.build.trouble import Trouble
 
+    # Guides and proofs are trees that live to the end of the run: looking for circles early finds nothing.
+    gc.set_threshold(50_000, 20, 100)
     words = list(sys.argv[1:] if argv is None else argv)
     try:
         return _run(words)
