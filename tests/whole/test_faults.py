@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.whole.project import copy, environment
+from tests.whole.project import change, copy, environment
 
 RULE = '''"""A rule that falls over."""
 
@@ -80,6 +80,16 @@ def test_a_rule_that_falls_over_is_named_and_all_others_are_run(lamp: Path, coun
     assert "This is our mistake, not yours." in said
     assert "fastener-not-returned" in out
     assert "Traceback" not in out + err
+
+
+def test_a_rule_that_can_t_be_loaded_is_named_and_all_others_are_run(lamp: Path) -> None:
+    broken = lamp / "content/guides/brill-7/change-lamp.md"
+    change(broken, "refit: shade\ndo-up: shade-screws", "refit: shade")
+    done = start(lamp, "pass\n\nraise NameError('no such name')\n\ndef more():", "check")
+    out, _ = done.communicate(timeout=120)
+    assert done.returncode == 3
+    assert "The rule falls-over fell over: NameError: no such name" in " ".join(out.split())
+    assert "fastener-not-returned" in out
 
 
 def test_all_of_it_is_told_to_whoever_asks(lamp: Path) -> None:
