@@ -89,7 +89,7 @@ def test_the_way_back_opens_what_hides_the_hole() -> None:
 
 
 def test_identical_screws_share_a_number() -> None:
-    numbers = {str(row.designation): set() for row in page(HEAD).screws}
+    numbers: dict[str, set[str]] = {str(row.designation): set() for row in page(HEAD).screws}
     for row in page(HEAD).screws:
         numbers[str(row.designation)].add(row.number)
     assert all(len(some) == 1 for some in numbers.values())
