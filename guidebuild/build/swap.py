@@ -28,7 +28,8 @@ def put(files: Mapping[str, bytes], out: Path) -> tuple[str, ...]:
     except OSError as error:
         raise Trouble(f"Can't write {error.filename or out}: {error.strerror}.") from error
     finally:
-        _put_back(out, old)
+        with suppress(OSError):  # a disk that takes nothing any more: the next build puts it back
+            _put_back(out, old)
         shutil.rmtree(new, ignore_errors=True)
     shutil.rmtree(old, ignore_errors=True)
     return kept

@@ -28,8 +28,15 @@ def read_list(text: str) -> tuple[list[Held], list[int]]:
     """The lines of the list, and the numbers of those that can't be read."""
     held: list[Held] = []
     bad: list[int] = []
-    reader = csv.DictReader(io.StringIO(text))
-    for row in reader:
+    reader = csv.DictReader(io.StringIO(text.replace("\0", "")))
+    while True:
+        try:
+            row = next(reader, None)
+        except csv.Error:  # a field of more than 128 KiB, a line break that is none
+            bad.append(reader.reader.line_num)
+            continue
+        if row is None:
+            break
         steps = _steps(row.get("steps") or "")
         if steps is None or not row.get("stick") or not row.get("guide"):
             bad.append(reader.line_num)

@@ -6,7 +6,7 @@ from tests.kill.faults import failing_at, full_after
 from tests.kill.forms import Form
 from tests.kill.scene import Scene, killed, ran, tree
 
-_WRITING = {"site": 0.03, "stick": 0.15, "zip": 0.01}  # seconds that writing takes here, or so
+_WRITING = {"site": 0.012, "stick": 0.12, "zip": 0.01}  # seconds that writing takes here, or so
 _UNSAID = (0, 2)  # all went well, or trouble was told; never a fault of ours
 
 

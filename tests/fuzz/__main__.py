@@ -1,0 +1,45 @@
+"""`python -m tests.fuzz [INPUTS] [READER]`: 200,000 inputs over all readers, no traceback, no hang, no bloat."""
+
+import sys
+import traceback
+from multiprocessing import get_context
+from multiprocessing.queues import SimpleQueue
+
+from tests.fuzz.readers import readers
+from tests.fuzz.running import MEMORY, SLOWEST, fed, highest
+
+
+def one(name: str, count: int, out: "SimpleQueue[tuple[int, float, int, str]]") -> None:
+    """One reader in a process of its own."""
+    reader = next(each for each in readers() if each.name == name)
+    fell = ""
+    taken, slowest = 0, 0.0
+    try:
+        taken, slowest = fed(reader, count)
+    except Exception:
+        fell = traceback.format_exc()
+    out.put((taken, slowest, highest(), fell))
+
+
+if __name__ == "__main__":
+    total = int(sys.argv[1]) if len(sys.argv) > 1 else 200_000
+    shares = sum(reader.share for reader in readers())
+    sound, inputs = True, 0
+    for reader in readers():
+        if sys.argv[2:] and reader.name not in sys.argv[2:]:
+            continue
+        queue: SimpleQueue[tuple[int, float, int, str]] = get_context("spawn").SimpleQueue()
+        words = (reader.name, -(-total * reader.share // shares), queue)
+        process = get_context("spawn").Process(target=one, args=words)
+        process.start()
+        taken, slowest, memory, fell = queue.get()
+        process.join()
+        inputs += taken
+        sound &= not fell and slowest < SLOWEST and memory < MEMORY
+        print(
+            f"{reader.name}: {taken} inputs, slowest {slowest:.3f} s, at most {memory >> 20} MiB",
+            fell[-3000:],
+            flush=True,
+        )
+    print(f"{inputs} inputs in all")
+    sys.exit(not sound)

@@ -1,0 +1,40 @@
+"""A reader fed with many inputs, in a process that may not take more memory or time than is told."""
+
+import resource
+import time
+from typing import Any
+
+from hypothesis import HealthCheck, Phase, given, settings
+
+from tests.fuzz.readers import Reader
+
+MEMORY = 512 * 2**20  # bytes that a reader's process may have in use at its highest
+SLOWEST = 10.0  # seconds for one input: more is a hang
+
+
+def fed(reader: Reader, count: int, seeded: bool = False) -> tuple[int, float]:
+    """Feed `count` inputs; how many it took, and the slowest in seconds. What falls over is raised, cut down."""
+    taken, slowest = 0, 0.0
+
+    @settings(
+        max_examples=count,
+        deadline=None,
+        derandomize=seeded,
+        database=None,
+        phases=[Phase.generate, Phase.shrink],
+        suppress_health_check=list(HealthCheck),
+    )
+    @given(reader.given)
+    def feed(one: Any) -> None:
+        nonlocal taken, slowest
+        start = time.process_time()
+        reader.read(one)
+        taken, slowest = taken + 1, max(slowest, time.process_time() - start)
+
+    feed()
+    return taken, slowest
+
+
+def highest() -> int:
+    """The most memory that this process ever had in use, in bytes."""
+    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss * 1024
