@@ -17,7 +17,7 @@ def with_budget(segment: Segment, language: str) -> Segment:
     bounds = limits(language)
     time = timed.end - timed.start
     room = min(bounds.speed * time // 1000, bounds.lines * bounds.line)
-    said = f"caption of {seconds(time)}: at most {room} characters, in {bounds.lines} lines of {bounds.line}"
+    said = f"caption of {seconds(time)}: at most {room} characters, {bounds.line} in each of {bounds.lines} lines"
     pause = (timed.next or timed.end) - timed.end
     more = f"; {seconds(pause)} without a caption follow" if pause >= _PAUSE else ""
     return replace(segment, notes=(*segment.notes, said + more))
