@@ -19,10 +19,17 @@ EDGE = 8.0  # mm that no word may come nearer to the edge of the paper
 pytestmark = needs.program("pdftotext")
 
 
+_PRINTED: dict[tuple[str, str], bytes] = {}  # a page is printed once a process: it takes seconds
+
+
 def _pdf(browser: Browser, site: Site, page: str, paper: str) -> bytes:
+    """The print; the page is open afterwards."""
     browser.screen(1200)
     browser.open(site.url(page))
-    return browser.printed(PAPERS[paper])
+    key = site.url(page), paper
+    if key not in _PRINTED:
+        _PRINTED[key] = browser.printed(PAPERS[paper])
+    return _PRINTED[key]
 
 
 def _words(pdf: bytes, *how: str) -> str:
