@@ -1,7 +1,9 @@
 """Laying `prove` and the oracle side by side."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
+from guidebuild.device.record import Device
+from guidebuild.guide.guide import Guide
 from guidebuild.proof.mistake import Ending
 from guidebuild.proof.proof import Proof, Snapshot
 from guidebuild.proof.prove import prove
@@ -15,9 +17,11 @@ from tests.proof.oracle.moment import Moment
 from tests.proof.oracle.sets import Maybe, unpacked
 from tests.proof.oracle.simulate import simulate
 
+Simulate = Callable[[Guide, Device, Answers], Outcome]
 
-def disagreements(case: Case) -> Iterator[str]:
-    """Each difference in words; none is what we want."""
+
+def disagreements(case: Case, simulate: Simulate = simulate) -> Iterator[str]:
+    """Each difference in words; none is what we want. `simulate` may know its answers by heart."""
     proof = prove(case.guide, case.device)
     outcomes: dict[int, Outcome] = {}
     every = numbered(case.guide, proof.configurations)

@@ -1,6 +1,6 @@
 """A random device: parts on parts, what ties them, what hides and guards them, what they hold."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
 from guidebuild.device.option import Option
@@ -70,6 +70,7 @@ def device(dice: Dice, ink: Ink, options: list[Option]) -> Device:
     bench.add(base)
     for number in range(dice.number(2, 5)):
         _part(bench, f"p{number}")
+    _hide_more(bench)
     if dice.often(25):
         bench.add(Part(key="socket", id="socket", span=ink.span(), kind=Kind.PART, outside=True))
     for number in range(dice.number(0, 3)):
@@ -127,6 +128,15 @@ def _part(bench: Bench, name: str) -> None:
             starts=bench.starts(Kind.PART),
         )
     )
+
+
+def _hide_more(bench: Bench) -> None:
+    """Now and then a part lies behind one that was made later: one that is on it, or hides it in turn."""
+    for key in [key for key in bench.parts() if key != "frame"]:
+        others = [part for part in bench.parts() if part not in ("frame", "socket", key)]
+        if bench.dice.often(10):
+            covers = bench.ink.words([bench.dice.pick(others)])
+            bench.things[key] = replace(bench.things[key], behind=covers, behind_inherits=True)
 
 
 def _two_parts(bench: Bench) -> list[str]:
@@ -265,8 +275,8 @@ def _store(bench: Bench, name: str) -> None:
             kind=Kind.STORE,
             inside=ink.said(dice.pick(parts)) if dice.often(85) else None,
             through=ink.said(dice.pick(links)) if links and dice.often(30) else None,
-            filled_by=ink.words([dice.pick(workable)]) if dice.often(35) else (),
-            emptied_by=ink.words([dice.pick(workable)]) if dice.often(25) else (),
+            filled_by=ink.words([dice.pick(workable)]) if dice.often(45) else (),
+            emptied_by=ink.words([dice.pick(workable)]) if dice.often(40) else (),
             guards=_guards(bench, 45),
             at=bench.at(),
             when=perhaps(dice, ink, bench.options, 10),

@@ -42,7 +42,7 @@ def _form(dice: Dice, ink: Ink, device: Device, brought: str, name: str) -> Form
     for key, thing in device.things.items():
         match thing:
             case Part(host=host) if host is not None and _on(device, key, brought):
-                if dice.often(50):
+                if dice.often(60):
                     listed.append(key)
             case Link() if any(
                 end.text == brought or _on(device, end.text, brought) for end in thing.ends

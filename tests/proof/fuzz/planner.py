@@ -57,7 +57,11 @@ class Planner:
             verb = OPENS[kind]
             if kind is Kind.PART and self.dice.often(20):
                 verb = Verb.LIFT
-            self.act(Verb.LOOSEN if world.captive(key) else verb, key, deep)
+            if world.captive(key):
+                verb = Verb.LOOSEN
+            elif kind is Kind.FASTENER and self.dice.often(15):
+                self.act(Verb.LOOSEN, key, deep)
+            self.act(verb, key, deep)
 
     def close(self, key: str, deep: int = 4) -> None:
         """Get a thing on, in, shut or full."""

@@ -1,6 +1,6 @@
 """A random procedure for a device: planned, then spoilt, then written as stages, steps and methods."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from guidebuild.device.option import Option
 from guidebuild.device.record import Device
@@ -51,7 +51,9 @@ class Writer:
         """Opens something and closes it again, or does what comes to mind."""
         dice, ink = self.dice, self.ink
         acts = [any_wish(dice, self.device) for _ in range(dice.number(0, 3))]
-        steps = tuple(self.steps(acts or [any_wish(dice, self.device)]))
+        steps = list(self.steps(acts or [any_wish(dice, self.device)]))
+        if dice.often(25):  # tried again: the check stands at the end of its own remedy
+            steps[-1] = replace(steps[-1], flow=(*steps[-1].flow, self.check()))
         resume = ink.said(dice.pick([*self.ids, "nowhere"])) if dice.often(75) else None
         functions = ink.words(dice.some(FUNCTIONS, 40))
         stop = None if resume else ink.said("stop")
@@ -60,7 +62,7 @@ class Writer:
             title=ink.said(name),
             when=perhaps(dice, ink, self.options, 5),
             remedy=Remedy(functions, resume, None, stop, ink.span()),
-            steps=steps,
+            steps=tuple(steps),
             span=ink.span(),
         )
 
@@ -89,7 +91,7 @@ class Writer:
             id=name,
             title=ink.said(name),
             when=perhaps(dice, ink, self.options, 10),
-            optional=dice.often(6),
+            optional=dice.often(9),
             same_as=same_as,
             flow=tuple(flow),
             span=ink.span(),

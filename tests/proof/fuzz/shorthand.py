@@ -14,7 +14,7 @@ DOES_UP = {Verb.REFIT, Verb.RECONNECT, Verb.CLOSE, Verb.RESTORE, Verb.TIGHTEN}
 
 def shortened(dice: Dice, device: Device, acts: list[Wish]) -> list[Wish]:
     """The same acts in fewer words, where a throw says so."""
-    acts = _groups(dice, device, acts)
+    acts = [_with_its_joints(dice, device, wish) for wish in _groups(dice, device, acts)]
     found: list[Wish] = []
     for wish in acts:
         last = found[-1] if found else None
@@ -43,6 +43,18 @@ def shortened(dice: Dice, device: Device, acts: list[Wish]) -> list[Wish]:
         else:
             found.append(wish)
     return found
+
+
+def _with_its_joints(dice: Dice, device: Device, wish: Wish) -> Wish:
+    """Joints that would close by themselves may be closed by hand instead."""
+    if wish.verb is not Verb.REFIT or wish.kind is not Kind.PART or not dice.often(12):
+        return wish
+    own = [
+        joint.id
+        for joint in device.joints
+        if wish.targets[0] in [end.text for end in joint.ends] and dice.often(60)
+    ]
+    return replace(wish, do_up=tuple(own))
 
 
 def _same(one: Wish, other: Wish) -> bool:

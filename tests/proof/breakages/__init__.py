@@ -1,0 +1,1 @@
+"""The proof broken on purpose, one line at a time: the fuzz must notice each."""
