@@ -43,7 +43,7 @@ def test_many_screws_lie_in_rows_inside_the_drawing(count: int) -> None:
         if "rotate(90)" in node.get("transform", "")
     ]
     assert len(set(places)) == count
-    assert width <= 96
+    assert width <= 84
     assert height == pytest.approx(lie_height(one, count))
     assert all(x < px < x + width and y <= py and py + 8 <= y + height for px, py in places)
 
