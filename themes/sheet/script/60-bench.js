@@ -55,7 +55,7 @@ function foot() {
 }
 
 function labelsOn(face) {
-  return new Set(face.flatMap((piece) => all(".ref", piece).map((ref) => ref.textContent)));
+  return new Set(face.flatMap((piece) => all(".ref, h4 .ref-in", piece).map((ref) => ref.textContent)));
 }
 
 /* the tally in one line: pockets, and of plugs and parts only what stands on the drawings */
