@@ -21,10 +21,14 @@ class Lists:
     small: frozenset[str]
 
 
-@cache
 def lists(language: str) -> Lists | None:
     """The lists of a language tag (`en-GB` has those of `en`), or None."""
-    folder = resources.files(__package__).joinpath(language.split("-")[0])
+    return _lists(language.split("-")[0])
+
+
+@cache
+def _lists(language: str) -> Lists | None:
+    folder = resources.files(__package__).joinpath(language)
     if not folder.is_dir():
         return None
     same: dict[str, set[str]] = {}
