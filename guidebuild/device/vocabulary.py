@@ -70,8 +70,8 @@ class Word:
 
 
 @cache
-def _phrases() -> tuple[tuple[re.Pattern[str], str, str], ...]:
-    """Every phrase as a pattern, the longest first, so that `pan with collar` beats `pan`."""
+def _phrases() -> tuple[tuple[str, str, str, str], ...]:
+    """Every phrase with the pattern of a size behind it, the longest first, so that `pan with collar` beats `pan`."""
     found = [(row["word"], "", row["means"], row["value"]) for row in rows("screw_words")]
     for row in rows("heads"):
         found += [(one, "", "head", row["head"]) for one in row["spellings"].split("|")]
@@ -79,9 +79,10 @@ def _phrases() -> tuple[tuple[re.Pattern[str], str, str], ...]:
         size = rf"(?:\s*-?\s*(?P<size>{_SIZE[row['unit']]})(?:\s*mm)?)?"
         found += [(one, size, "drive", row["drive"]) for one in row["spellings"].split("|")]
     found.sort(key=lambda one: (-len(one[0]), one[0]))
-    return tuple((_pattern(phrase, size), means, value) for phrase, size, means, value in found)
+    return tuple(found)
 
 
+@cache  # made when a text begins like the phrase: all of them together cost more than a guide
 def _pattern(phrase: str, size: str) -> re.Pattern[str]:
     spelled = r"[\s-]+".join(re.escape(part) for part in re.split(r"\s+", phrase))
     flags = re.IGNORECASE if len(phrase) > 2 or size else 0
@@ -90,8 +91,11 @@ def _pattern(phrase: str, size: str) -> re.Pattern[str]:
 
 def next_word(text: str) -> tuple[Word, int] | None:
     """What the text begins with, and how long that is; None where no known word begins it."""
-    for pattern, means, value in _phrases():
-        found = pattern.match(text)
+    first = text[:1].casefold()
+    for phrase, size_behind, means, value in _phrases():
+        if phrase[0].casefold() != first:
+            continue
+        found = _pattern(phrase, size_behind).match(text)
         if found is None or (means == "drive" and not _known_size(value, found["size"])):
             continue
         if means == "drive":

@@ -1,16 +1,22 @@
 """How the device stands at a moment: live, open."""
 
-from guidebuild.device.record import POWER
+from guidebuild.device.record import POWER, Device
 from guidebuild.device.states import State
 from guidebuild.device.things import Link, Store
 from guidebuild.proof.proof import Proof, Snapshot
+from guidebuild.source.remembered import remembered
 
 
 def live(proof: Proof, snapshot: Snapshot, where: int) -> int:
     """The configurations of `where` in which power is surely on; none in a device that nothing feeds."""
-    if not any(plug.source for plug in proof.device.connectors):
+    if not _has_sources(proof.device):
         return 0
     return where & snapshot.surely(POWER, State.IN)
+
+
+@remembered
+def _has_sources(device: Device) -> bool:
+    return any(plug.source for plug in device.connectors)
 
 
 def opened(proof: Proof, snapshot: Snapshot, where: int) -> int:

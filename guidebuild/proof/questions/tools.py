@@ -1,7 +1,8 @@
 """Which tools a guide needs, act by act: what the act says, else the record, else what fits the screw's drive."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import cache
 
 from guidebuild.device.acts import Verb
 from guidebuild.device.things import Hole, Link
@@ -11,6 +12,7 @@ from guidebuild.guide.inside import items
 from guidebuild.guide.step import Step
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof
+from guidebuild.source.remembered import remembered
 from guidebuild.source.span import Span
 
 _TURNED = frozenset({Verb.REMOVE, Verb.LOOSEN, Verb.TIGHTEN, Verb.REFIT})  # `start` is done by hand
@@ -28,8 +30,14 @@ class Needed:
     span: Span = field(compare=False)
 
 
-def tools_needed(proof: Proof, tools: Mapping[str, Tool]) -> Iterator[Needed]:
+@remembered
+def tools_needed(proof: Proof, tools: Mapping[str, Tool]) -> tuple[Needed, ...]:
     """Each need of a tool, in document order; remedies too."""
+    return tuple(_needed(proof, tools))
+
+
+def _needed(proof: Proof, tools: Mapping[str, Tool]) -> Iterator[Needed]:
+    fitting = cache(lambda drive: tuple(id_ for id_, tool in tools.items() if _fits(tool, drive)))
     for passage in proof.passages:
         for use in uses(passage.step):
             if use.what == "tool":
@@ -37,7 +45,7 @@ def tools_needed(proof: Proof, tools: Mapping[str, Tool]) -> Iterator[Needed]:
                     yield Needed((item.text,), "", "", passage.step, passage.shown, item.span)
         for walked in passage.walked:
             if isinstance(walked.doing, Move):
-                yield from _of_move(proof, walked.doing, walked.where, tools)
+                yield from _of_move(proof, walked.doing, walked.where, fitting)
 
 
 def uses(step: Step) -> Iterator[Use]:
@@ -45,7 +53,9 @@ def uses(step: Step) -> Iterator[Use]:
     return (item for item in items(step) if isinstance(item, Use))
 
 
-def _of_move(proof: Proof, move: Move, where: int, tools: Mapping[str, Tool]) -> Iterator[Needed]:
+def _of_move(
+    proof: Proof, move: Move, where: int, fitting: Callable[[str], tuple[str, ...]]
+) -> Iterator[Needed]:
     thing = proof.device.things[move.thing]
     said = move.act.with_ or (thing.with_ if isinstance(thing, Link) else ())
     if said:
@@ -53,8 +63,7 @@ def _of_move(proof: Proof, move: Move, where: int, tools: Mapping[str, Tool]) ->
         yield Needed(choices, move.thing, "", move.step, where, move.span)
     elif isinstance(thing, Hole) and move.verb in _TURNED:
         for drive in dict.fromkeys(case.value.drive for case in thing.screw if case.value.drive):
-            fitting = tuple(id_ for id_, tool in tools.items() if _fits(tool, drive))
-            yield Needed(fitting, move.thing, drive, move.step, where, move.span)
+            yield Needed(fitting(drive), move.thing, drive, move.step, where, move.span)
 
 
 def _fits(tool: Tool, drive: str) -> bool:
