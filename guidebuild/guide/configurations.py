@@ -1,6 +1,8 @@
 """Every valid combination of answers, numbered after merging; a condition is one integer, a bit each."""
 
 from collections.abc import Callable
+from functools import lru_cache
+from math import prod
 
 from guidebuild.device.condition import Both, Condition, Either, Is, Not
 from guidebuild.device.record import Device
@@ -12,6 +14,7 @@ from guidebuild.guide.telling import tell
 from guidebuild.source.finding import Told
 
 MOST = 2**20  # after merging; more is refused, never sampled
+SHARED = 2**12  # what is kept for the next guide must stay small
 
 
 class TooManyConfigurations(Exception):
@@ -132,4 +135,11 @@ class Configurations:
 
 def configurations(guide: Guide, device: Device) -> Configurations:
     """The configurations of a guide on its device (TooManyConfigurations above MOST)."""
-    return Configurations(axes(guide.options, asked(guide, device)), guide.exclude)
+    found = axes(guide.options, asked(guide, device))
+    few = prod(max(1, len(axis.classes)) for axis in found) <= SHARED
+    return (_shared if few else Configurations)(found, guide.exclude)
+
+
+@lru_cache(maxsize=4)  # so that the guides of one record can share what is worked out of it
+def _shared(all_axes: tuple[Axis, ...], exclude: tuple[Condition, ...]) -> Configurations:
+    return Configurations(all_axes, exclude)

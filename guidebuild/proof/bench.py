@@ -11,6 +11,13 @@ from guidebuild.device.things import Part, Thing
 from guidebuild.guide.configurations import Configurations
 from guidebuild.guide.guide import Guide
 from guidebuild.proof.cells import Cells
+from guidebuild.source.remembered import remembered
+
+
+@remembered
+def _layout(device: Device, configurations: Configurations) -> Layout:
+    """The same for all guides of a record that are numbered alike."""
+    return Layout(device, configurations.bits, configurations.everywhere)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +46,7 @@ class Bench:
         self.device = device
         self.configurations = configurations
         self.cells = Cells(configurations.everywhere)
-        self.layout = layout or Layout(device, configurations.bits, configurations.everywhere)
+        self.layout = layout or _layout(device, configurations)
 
     @cached_property
     def goal(self) -> tuple[str, ...]:
