@@ -8,7 +8,7 @@ import sys
 from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
-from guidebuild.cli import asking, codes, reporting
+from guidebuild.cli import asking, codes, putting, reporting
 
 GOALS = ("replace", "remove", "inspect", "clean", "adjust")
 
@@ -65,23 +65,13 @@ def _put_back(args: Namespace) -> int:
     from guidebuild.build.putting_back import put_back
 
     content = asking.asked(args.putback)
-    return _written(args, content.root, content.within, put_back(content), needs_force=True)
+    return _written(args, content.root, content.within, put_back(content))
 
 
-def _written(args: Namespace, root: Path, path: str, text: str, needs_force: bool = False) -> int:
-    """Written and checked; the exit code tells of what was found."""
-    from guidebuild.build.check import check
-    from guidebuild.build.drafting import put
-
-    if args.out == "-":
+def _written(args: Namespace, root: Path, path: str, text: str) -> int:
+    if args.out == putting.STDOUT:
         reporting.print_out(text)
         return codes.CLEAN
-    target = Path(args.out) if args.out else root / path
-    put(target, text, args.force)
-    print(f"Written: {target}", file=sys.stderr)
-    whole = target.resolve()
-    if root.resolve() not in whole.parents:
-        return codes.CLEAN
-    result = check(root, whole.relative_to(root.resolve()).as_posix(), cache=False)
-    reporting.write(reporting.wanted([]), result.report(asking.prefix(root)))
-    return codes.of(result.report(asking.prefix(root)), args.trace)
+    return putting.put(
+        root, Path(args.out) if args.out else root / path, text, args.force, args.trace
+    )

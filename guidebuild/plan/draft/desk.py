@@ -5,14 +5,13 @@ from collections.abc import Iterable
 
 from guidebuild.device.ends import is_soft
 from guidebuild.device.layout import Layout
-from guidebuild.device.things import Hole, Joint
+from guidebuild.device.things import Hole
 from guidebuild.guide.configurations import Configurations
 from guidebuild.plan.draft.lengths import Lengths
 from guidebuild.plan.draft.names import noun
 from guidebuild.plan.openings import is_hinge, links_across
 
 _SLUG = re.compile(r"[^a-z0-9]+")
-_MANY = 4  # so many screws round a seal are tightened in a told order
 
 
 class Desk:
@@ -53,18 +52,3 @@ class Desk:
         """Whether a part has plugs and no hinge, so that a hand must hold it."""
         soft = [one for one in links_across(self.layout, part) if is_soft(one)]
         return bool(soft) and not any(is_hinge(one) for one in soft)
-
-    def wants_sequence(self, keys: tuple[str, ...]) -> bool:
-        """Whether four or more screws of a group close a seal, and the record says no order."""
-        hole = self.device.things[keys[0]]
-        if not isinstance(hole, Hole) or len(keys) < _MANY:
-            return False
-        group = self.device.groups.get(hole.group)
-        ends = {end.text for end in hole.ends}
-        seals = (one for one in self.device.joints if one.joint == "seal")
-        closes = any({end.text for end in seal.ends} <= ends for seal in seals if _two(seal))
-        return closes and (group is None or group.sequence is None)
-
-
-def _two(joint: Joint) -> bool:
-    return len(joint.ends) > 1

@@ -84,11 +84,11 @@ def yaml(entry: Entry) -> list[str]:
             lines.append(f"{key}:")
             lines += [f"  - {_scalar(one)}" for one in value]
         else:
-            lines.append(f"{key}: {_flow(value, inside=False)}")
+            lines.append(f"{key}: {flow(value, inside=False)}")
     return lines
 
 
-def _flow(value: Value, inside: bool = True) -> str:
+def flow(value: Value, inside: bool = True) -> str:
     match value:
         case bool():
             return "true" if value else "false"
@@ -97,7 +97,7 @@ def _flow(value: Value, inside: bool = True) -> str:
         case str():
             return _scalar(value, inside)
         case Mapping():
-            return "{" + ", ".join(f"{key}: {_flow(one)}" for key, one in value.items()) + "}"
+            return "{" + ", ".join(f"{key}: {flow(one)}" for key, one in value.items()) + "}"
         case _:
             return "[" + ", ".join(_scalar(one, True) for one in value) + "]"
 

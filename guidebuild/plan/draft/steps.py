@@ -11,6 +11,7 @@ from guidebuild.device.ends import STAY_OPEN
 from guidebuild.device.layout import Layout
 from guidebuild.device.record import POWER
 from guidebuild.device.things import Connector, Hole, Joint, Part, Store
+from guidebuild.plan.draft.sealing import wants_sequence
 from guidebuild.plan.draft.work import Work
 from guidebuild.plan.openings import links_across
 
@@ -70,7 +71,8 @@ def _belonging(layout: Layout, part: Work, near: Iterable[Work]) -> Group:
         candidates.append(work)
     screws = [one for one in candidates if isinstance(layout.device.things[one.keys[0]], Hole)]
     groups = {one.keys[0].partition(".")[0] for one in screws}
-    if len(groups) > 1 or sum(len(one.keys) for one in screws) > FEW_SCREWS:
+    many = sum(len(one.keys) for one in screws) > FEW_SCREWS
+    if len(groups) > 1 or many or any(wants_sequence(layout.device, one.keys) for one in screws):
         return candidates[: candidates.index(screws[0])]
     return candidates
 

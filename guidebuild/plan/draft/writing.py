@@ -11,6 +11,7 @@ from guidebuild.guide.signal_words import gravity
 from guidebuild.plan.draft.conditions import condition
 from guidebuild.plan.draft.desk import Desk
 from guidebuild.plan.draft.script import Block, Comment, Entry, Item, Step, Text, Value
+from guidebuild.plan.draft.sealing import wants_sequence
 from guidebuild.plan.draft.titles import heading
 from guidebuild.plan.draft.work import Work, ids
 
@@ -82,7 +83,7 @@ class Writer:
         found: dict[str, Value] = {work.verb.value: named[0] if len(named) == 1 else named}
         if work.where != where:
             found["when"] = condition(self.desk.cases, work.where, where)
-        if work.verb is Verb.REFIT and self.desk.wants_sequence(work.keys):
+        if work.verb is Verb.REFIT and wants_sequence(device, work.keys):
             found["sequence"] = "cross"
         return found
 

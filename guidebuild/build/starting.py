@@ -1,0 +1,119 @@
+"""New records, kits and guides, put where they belong in a content folder."""
+
+import re
+from dataclasses import dataclass
+from pathlib import Path
+
+from guidebuild.build.depth import depth_of
+from guidebuild.build.drafting import Asked, drafted
+from guidebuild.build.trouble import Trouble
+from guidebuild.device.designation import parse_screw
+from guidebuild.plan.start.folder import settings, tools
+from guidebuild.plan.start.kit import kit
+from guidebuild.plan.start.record import Ids, record
+from guidebuild.plan.start.strip import Removal, read_strip
+from guidebuild.read.content import read_content
+from guidebuild.source.span import Span
+from guidebuild.source.text import Source
+
+ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+MOST = 2_000_000  # bytes of a strip-down sheet
+
+
+@dataclass(frozen=True, slots=True)
+class New:
+    """A file to write: where in the content folder, and what."""
+
+    path: str
+    text: str
+
+
+def content_root(path: Path, publisher: str, removals: list[Removal]) -> list[New]:
+    """What an empty or missing folder needs first; nothing where one is a content folder already."""
+    if (path / "guidebuild.yaml").exists() or (path / "devices").is_dir():
+        return []
+    if path.exists() and (not path.is_dir() or any(path.iterdir())):
+        raise Trouble(
+            f"{path} is no content folder and is not empty. Name a new folder with --content."
+        )
+    drives = [one for one in _drives(removals) if one]
+    others = {
+        Ids().of(hold.tool): hold.tool
+        for one in removals
+        for hold in one.holds
+        if hold.tool and hold.kind not in ("fastener", "captive")
+    }
+    return [
+        New("guidebuild.yaml", settings(publisher)),
+        New("tools.yaml", tools(drives, others.items())),
+    ]
+
+
+def _drives(removals: list[Removal]) -> list[str | None]:
+    screws = [hold.screw for one in removals for hold in one.holds if hold.screw]
+    parsed = [parse_screw(text, Span(Source("strip", text), 0, len(text))) for text in screws]
+    return [one.drive for one in parsed if one is not None]
+
+
+def strip(path: Path) -> list[Removal]:
+    """The removals of a strip-down sheet; Trouble tells all that is wrong in it."""
+    try:
+        data = path.read_bytes()
+        text = data.decode("utf-8")
+    except OSError as error:
+        raise Trouble(f"Can't read {path}: {error.strerror}.") from error
+    except UnicodeDecodeError as error:
+        raise Trouble(f"{path} is not UTF-8 (byte {error.start}). Save it as CSV UTF-8.") from error
+    if len(data) > MOST:
+        raise Trouble(f"{path} has {len(data)} bytes; a strip-down sheet has {MOST} at most.")
+    found, slips = read_strip(text)
+    if slips:
+        lines = [
+            f"line {one.line}{f', {one.column}' if one.column else ''}: {one.words}"
+            for one in slips
+        ]
+        raise Trouble(f"{path} can't be read as a strip-down sheet.\n  " + "\n  ".join(lines))
+    if not found:
+        raise Trouble(f"{path} has no line with a part.")
+    return found
+
+
+def device(id_: str, name: str, base: str, removals: list[Removal]) -> New:
+    """A record."""
+    named(id_, "device")
+    return New(f"devices/{id_}/device.yaml", record(id_, name, base, removals))
+
+
+def new_kit(root: Path, id_: str, name: str, brings: str, number: str) -> New:
+    """A kit, with what the records say must be new when the part is changed."""
+    named(id_, "kit")
+    named(brings, "part")
+    content, _ = read_content(root)
+    devices = [one.id for one in content.devices.values() if brings in one.names]
+    rows = [row.depth for one in devices for row in depth_of(root, one)[1]]
+    used_up = dict.fromkeys(key for one in rows if one.part == brings for key in one.materials)
+    return New(f"kits/{id_}.yaml", kit(id_, name, brings, number, tuple(used_up)))
+
+
+def guide(root: Path, device_id: str, part: str, goal: str) -> New:
+    """A guide drafted from the record, with comments in its front matter on what only an author can say."""
+    path, text, _ = drafted(root, Asked(device_id, part, goal))
+    head = "---\n" + "".join(f"# {line}\n" for line in _LATER)
+    return New(path, text.replace("---\n", head, 1))
+
+
+_LATER = (
+    "Written from the record. What only you can say:",
+    "number: LP2-01                       how the guide is called on paper",
+    "issue: 1",
+    "tried-on: [{serial: ..., date: 2026-01-31, by: ...}]   and then `status: released`",
+    "In the steps: pictures (see the comments), `minutes:`, which way, where to hold, what one feels.",
+)
+
+
+def named(id_: str, what: str) -> None:
+    """Trouble where an id is none."""
+    if not ID.fullmatch(id_) or len(id_) > 60:
+        raise Trouble(
+            f"`{id_}` can't be the id of a {what}: write it in a-z, 0-9 and hyphens, as in larch-p2."
+        )

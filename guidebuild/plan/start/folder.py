@@ -1,0 +1,43 @@
+"""The files that a content folder needs before its first record."""
+
+from collections.abc import Iterable
+
+from guidebuild.device.drivers import family
+from guidebuild.plan.draft.markdown import flow
+
+_WORDS = {
+    "TX": "hexalobular",
+    "PH": "cross recess",
+    "PZ": "cross recess",
+    "slot": "slotted",
+    "hex": "hexagon socket",
+}
+
+
+def settings(publisher: str) -> str:
+    """guidebuild.yaml."""
+    return f"""\
+# What holds for this whole content folder.
+publisher: {flow(publisher, inside=False)}
+# help-line: "+44 1632 960000"         # told where a guide gives up; in quotes, as a + or 0 leads
+languages: [en]                        # the first is the one that you write
+theme: sheet
+rules:                                 # how loud a rule is: off, note, warning, error
+  picture-missing: {{draft: off}}        # pictures come when the words stand
+"""
+
+
+def tools(drives: Iterable[str], others: Iterable[tuple[str, str]]) -> str:
+    """tools.yaml with a driver for each drive, and other tools as (id, name)."""
+    lines = [
+        "# Tools and materials that the guides name. `basic: true`: every bench has it, no kit brings it."
+    ]
+    for drive in dict.fromkeys(drives):
+        id_ = "".join(char if char.isalnum() else "-" for char in drive.lower()).strip("-")
+        kind = _WORDS.get(family(drive), "")
+        lines.append(
+            f"{id_}-driver: {{name: {flow(f'Screwdriver {drive}')}, fits: {flow(drive)}, basic: true}}"
+            + (f"  # {kind}" if kind else "")
+        )
+    lines += [f"{id_}: {{name: {flow(name)}, basic: true}}" for id_, name in others]
+    return "\n".join(lines) + "\n"
