@@ -8,6 +8,7 @@ from pathlib import Path
 from guidebuild.build.catalogues import finding as fault_finding
 from guidebuild.build.catalogues import sources
 from guidebuild.build.pair_checks import finding, slips
+from guidebuild.build.returned_captions import is_captions, laid
 from guidebuild.build.take_out import now, write_catalogue
 from guidebuild.guide.content import Content
 from guidebuild.source.finding import Category, Finding
@@ -16,11 +17,11 @@ from guidebuild.source.text import Source
 from guidebuild.translate.catalogue.bring import Brought, brought, by_id
 from guidebuild.translate.catalogue.pair import Pair
 from guidebuild.translate.catalogue.terms import approved
-from guidebuild.translate.fault import Fault
 from guidebuild.translate.po.entry import Catalogue
 from guidebuild.translate.po.reader import read_po
 from guidebuild.translate.segments.segment import Segment
 from guidebuild.translate.xliff.entries import read_entries
+from guidebuild.translate.xliff.shapes import is_language
 
 # A slip of these means another meaning, or a page that can't be built: the file is refused.
 GRAVE = frozenset({"placeholder-lost", "number-changed", "signal-word-translated-by-hand"})
@@ -48,11 +49,9 @@ def bring_back(root: Path, content: Content, path: Path) -> Returned:
     """Read one file, check each sentence, and put all of it into the catalogue, or nothing."""
     data = path.read_bytes()[: LARGEST + 1]
     source = Source(path.as_posix(), data.decode("utf-8", "replace"))
-    catalogue, faults = _read(source.text)
+    catalogue, faults = _read(content, path, source)
     if faults:
-        return Returned(
-            path.name, "", "", None, tuple(fault_finding(one, source) for one in faults)
-        )
+        return Returned(path.name, "", "", None, faults)
     file, language = _meant(content, path, catalogue, source.text)
     if not file:
         return Returned(path.name, "", language, None, (_nowhere(source, path),))
@@ -68,8 +67,14 @@ def bring_back(root: Path, content: Content, path: Path) -> Returned:
     return Returned(path.name, file, language, result, found)
 
 
-def _read(text: str) -> tuple[Catalogue, list[Fault]]:
-    return read_entries(text) if text.lstrip("\ufeff \r\n\t").startswith("<") else read_po(text)
+def _read(content: Content, path: Path, source: Source) -> tuple[Catalogue, tuple[Finding, ...]]:
+    """What came back as a catalogue, whichever form it came in, and what can't be read of it."""
+    if is_captions(path):
+        captions = laid(content, path, source)
+        return captions.catalogue, captions.findings
+    is_xml = source.text.lstrip("\ufeff \r\n\t").startswith("<")
+    catalogue, faults = read_entries(source.text) if is_xml else read_po(source.text)
+    return catalogue, tuple(fault_finding(one, source) for one in faults)
 
 
 def _meant(content: Content, path: Path, catalogue: Catalogue, text: str) -> tuple[str, str]:
@@ -88,12 +93,15 @@ def _meant(content: Content, path: Path, catalogue: Catalogue, text: str) -> tup
         file = next(
             (one for way, one in ways.items() if path.with_suffix("").as_posix().endswith(way)), ""
         )
-    return file if language else "", language
+    return file if is_language(language) else "", language
 
 
 def _nowhere(source: Source, path: Path) -> Finding:
     message = f"{path.name} does not say which content file and language it is for"
-    help_ = "keep the header lines `Language` and `X-Source-File`, or the attribute `original`"
+    help_ = (
+        "keep the header lines `Language` and `X-Source-File`, or the attribute `original`; name"
+        " captions as in `film.de.vtt`"
+    )
     return Finding("file-not-ours", Category.TRANSLATION, Span(source, 0, 0), message, help_)
 
 

@@ -39,17 +39,20 @@ def captioned(content: Content, folder: str = "") -> Iterator[Captioned]:
             beside = (f"{stem}{form}" for form in FORMS)
             file = next((one for one in beside if one in content.files), None)
             if file is not None:
-                yield _read(Path(content.root), film, file)
+                yield _opened(Path(content.root), film, file)
 
 
-def _read(root: Path, film: str, file: str) -> Captioned:
+def _opened(root: Path, film: str, file: str) -> Captioned:
     data = (root / file).read_bytes()
     if len(data) > LARGEST:
-        return _bad(
-            film, Source(file, ""), 0, "the file is larger than captions can be", "split the film"
-        )
-    source = Source(file, data.decode("utf-8", "replace"))
-    if file.endswith(".srt"):
+        what, do = "the file is larger than captions can be", "split the film"
+        return _bad(film, Source(file, ""), 0, what, do)
+    return read(film, Source(file, data.decode("utf-8", "replace")))
+
+
+def read(film: str, source: Source) -> Captioned:
+    """The captions in a file, by its ending."""
+    if source.path.endswith(".srt"):
         captions, faults = read_srt(source.text)
         if not faults:
             return Captioned(film, source, captions)
@@ -58,9 +61,8 @@ def _read(root: Path, film: str, file: str) -> Captioned:
     vtt = read_webvtt(source.text)
     if vtt is not None:
         return Captioned(film, source, vtt)
-    return _bad(
-        film, source, 0, "the first line is not `WEBVTT`", "write `WEBVTT` into the first line"
-    )
+    what, do = "the first line is not `WEBVTT`", "write `WEBVTT` into the first line"
+    return _bad(film, source, 0, what, do)
 
 
 def _bad(film: str, source: Source, start: int, what: str, do: str) -> Captioned:

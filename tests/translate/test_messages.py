@@ -72,7 +72,7 @@ def test_hardly_a_message_is_as_in_english(language: str) -> None:
 
 
 def test_orders_as_a_workshop_says_them() -> None:
-    """Arabic counts: one and two in words, 3 to 10 with the plural, 11 to 99 with the accusative (CLDR, common grammar)."""
+    """Arabic counts: one and two in words, 3 to 10 with the plural, 11 to 99 with the accusative (CLDR)."""
     assert Sayer("de").plain("act.fastener.remove", count=4, size="M2,5×8") == (
         "4 Schrauben M2,5×8 herausdrehen"
     )

@@ -4,11 +4,11 @@ import re
 from collections.abc import Sequence
 from html import escape, unescape
 
-from guidebuild.guide.prose import Run
 from guidebuild.source.span import Span
 from guidebuild.translate.segments.codes import Code, Coded, decoded, escaped
 
 _TOKEN = re.compile(r"<([^>]*)>|([^<]+)")
+_CODE = re.compile(r"<(/?)(\d+)>")
 _NAME = re.compile(r"/?([a-z]+)")
 
 
@@ -33,15 +33,16 @@ def coded_cue(text: str) -> Coded:
 
 def cue_text(text: str, codes: Sequence[Code], span: Span) -> str | None:
     """A translation as the text of a caption; None where its codes are lost or crossed."""
-    runs = decoded(text, codes, span)
-    return None if runs is None else "".join(_marked(run, codes) for run in runs)
-
-
-def _marked(run: Run, codes: Sequence[Code]) -> str:
-    """The run in its tags, the outermost first: the order in which they stand in the source."""
-    said = escape(run.text, quote=False)
-    tags = dict.fromkeys(tag for code in codes for tag in code.marks if tag in run.marks)
-    for tag in reversed(list(tags)):
+    if decoded(text, codes, span) is None:
+        return None
+    pieces = _CODE.split(text)  # text, stroke, number, text, stroke, number, ...
+    said = [_shown(pieces[0])]
+    for stroke, number, plain in zip(pieces[1::3], pieces[2::3], pieces[3::3], strict=True):
+        (tag,) = codes[int(number) - 1].marks
         name = _NAME.match(tag)
-        said = f"<{tag}>{said}</{name[1]}>" if name else said
-    return said
+        said += [f"</{name[1] if name else tag}>" if stroke else f"<{tag}>", _shown(plain)]
+    return "".join(said)
+
+
+def _shown(plain: str) -> str:
+    return escape(plain.replace("&lt;", "<").replace("&amp;", "&"), quote=False)
