@@ -26,7 +26,7 @@ _BETWEEN = re.compile(
 _LEGEND = ("now", "mid", "off", "hatch", "hole", "ring", "order")
 _MARKED = frozenset({Age.BEHIND, Age.SOURCE, Age.WAS})
 _ELEMENTS = {
-    Mark.QUANTITY: ('<bdi class="q" dir="ltr">', "</bdi>"),
+    Mark.QUANTITY: ('<bdi class="q">', "</bdi>"),
     Mark.REFERENCE: ('<span class="ref-in">', "</span>"),
     Mark.STRONG: ("<b>", "</b>"),
     Mark.EMPHASIS: ("<em>", "</em>"),
@@ -91,7 +91,7 @@ def environment(theme: str, language: str) -> Environment:
         "say": said,
         "language": language,
         "direction": say.direction,
-        "script_words": tuple(form for key in _scripted(say) for form in say.forms(key).items()),
+        "script_words": tuple(form for key in _SCRIPTED for form in say.forms(key).items()),
         "comma": say.plain("list.between"),
         "scripted": (shipped("themes") / theme / "script").is_dir(),
         "policy": Markup(POLICY),
@@ -115,18 +115,29 @@ def environment(theme: str, language: str) -> Environment:
     return env
 
 
-def _scripted(say: Sayer) -> Iterable[str]:
-    """The messages that the script may have to say."""
-    for prefix in (
-        "check.inside",
-        "check.outside",
-        "wait.",
-        "record.",
-        "left.",
-        "bench.",
-        "start.found",
-    ):
-        yield from say.keys(prefix)
+_SCRIPTED = [
+    "check.inside",
+    "check.outside",
+    "wait.start",
+    "wait.stop",
+    "wait.again",
+    "wait.done",
+    "record.wrong",
+    "record.loaded",
+    "record.other-issue",
+    "record.clear-sure",
+    "left.coming",
+    "left.open",
+    "left.only",
+    "bench.back",
+    "bench.next",
+    "bench.back-step",
+    "bench.next-step",
+    "bench.next-end",
+    "bench.of",
+    "bench.screws",
+    "start.found",
+]  # the messages that the script may have to say
 
 
 def page(theme: str, language: str, template: str, **values: object) -> bytes:
