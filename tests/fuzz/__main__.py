@@ -1,25 +1,11 @@
 """`python -m tests.fuzz [INPUTS] [READER]`: 200,000 inputs over all readers, no traceback, no hang, no bloat."""
 
 import sys
-import traceback
 from multiprocessing import get_context
 from multiprocessing.queues import SimpleQueue
 
 from tests.fuzz.readers import readers
-from tests.fuzz.running import MEMORY, SLOWEST, fed, highest
-
-
-def one(name: str, count: int, out: "SimpleQueue[tuple[int, float, int, str]]") -> None:
-    """One reader in a process of its own."""
-    reader = next(each for each in readers() if each.name == name)
-    fell = ""
-    taken, slowest = 0, 0.0
-    try:
-        taken, slowest = fed(reader, count)
-    except Exception:
-        fell = traceback.format_exc()
-    out.put((taken, slowest, highest(), fell))
-
+from tests.fuzz.running import MEMORY, SLOWEST, one
 
 if __name__ == "__main__":
     total = int(sys.argv[1]) if len(sys.argv) > 1 else 200_000

@@ -2,11 +2,13 @@
 
 import resource
 import time
+import traceback
+from multiprocessing.queues import SimpleQueue
 from typing import Any
 
 from hypothesis import HealthCheck, Phase, given, settings
 
-from tests.fuzz.readers import Reader
+from tests.fuzz.readers import Reader, readers
 
 MEMORY = 512 * 2**20  # bytes that a reader's process may have in use at its highest
 SLOWEST = 10.0  # seconds for one input: more is a hang
@@ -38,3 +40,15 @@ def fed(reader: Reader, count: int, seeded: bool = False) -> tuple[int, float]:
 def highest() -> int:
     """The most memory that this process ever had in use, in bytes."""
     return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss * 1024
+
+
+def one(name: str, count: int, out: "SimpleQueue[tuple[int, float, int, str]]") -> None:
+    """One reader in a process of its own."""
+    reader = next(each for each in readers() if each.name == name)
+    fell = ""
+    taken, slowest = 0, 0.0
+    try:
+        taken, slowest = fed(reader, count)
+    except Exception:
+        fell = traceback.format_exc()
+    out.put((taken, slowest, highest(), fell))

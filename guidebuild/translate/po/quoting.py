@@ -27,7 +27,7 @@ def unquote(written: str) -> tuple[str, int | None]:
             said.append(letter)
             at += 1
             continue
-        meant, length = _escape(written[at + 1 :])
+        meant, length = _escape(written[at + 1 : at + 5])
         if not length:
             return "".join(said), at
         said.append(meant)

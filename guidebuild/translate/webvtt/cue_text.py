@@ -13,6 +13,9 @@ _KINDS = {"c": "span", "i": "i", "b": "b", "u": "u", "ruby": "ruby", "rt": "rt",
 _KINDS["lang"] = "span"
 
 
+DEEPEST = 100  # tags inside tags: no caption has more than a few
+
+
 @dataclass(slots=True)
 class Node:
     """An element of a caption: `tag` as written, the HTML element that shows it, its classes, its note."""
@@ -73,6 +76,8 @@ def _turn(path: list[Node], tag: _Tag) -> None:
             path.pop()
         elif tag.name == "ruby" and here == "rt":
             del path[-2:]
+    elif len(path) > DEEPEST:
+        return  # the words inside stay, their dress is left off
     elif tag.name in _KINDS and (tag.name != "rt" or here == "ruby"):
         node = Node(tag.name, _KINDS[tag.name], tag.classes, tag.annotation)
         path[-1].children.append(node)
