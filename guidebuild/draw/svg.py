@@ -129,7 +129,7 @@ def text(class_: str, at: Point, words: str, size: float, anchor: str = "middle"
         x=at[0],
         y=at[1],
         font_size=size,
-        text_anchor=anchor,
+        text_anchor=None if anchor == "middle" else anchor,  # the drawing says it once for all
     )
 
 
@@ -157,6 +157,7 @@ def drawing(
         width=f"{number(box.width * mm)}mm" if mm else None,
         height=f"{number(box.height * mm)}mm" if mm else None,
         viewBox=" ".join(map(number, (box.x, box.y, box.width, box.height))),
+        text_anchor="middle" if any("<text" in one or "<use" in one for one in children) else None,
         role="img" if title else None,
         aria_hidden=None if title else "true",
     )
