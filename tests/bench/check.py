@@ -60,12 +60,15 @@ def clock(*command: str, env: dict[str, str]) -> float:
 
 
 def _snapshot(folder: Path) -> dict[str, str]:
-    """The code as it is now, so that an edit of it on the way spoils no figure (a cache trusts no other code)."""
+    """The code as it is now, so that an edit of it on the way spoils no figure (a cache trusts no other code).
+
+    What Python compiles is kept, as on a user's machine, whatever our own shell says.
+    """
     code = folder / "code"
     for name in ("guidebuild", "schema", "themes"):
         shutil.copytree(ROOT / name, code / name)
     ours = {"GUIDEBUILD_CACHE": f"{folder}/cache", "PYTHONPATH": str(code), "PWD": str(code)}
-    return {**os.environ, **ours}
+    return {**os.environ, **ours, "PYTHONDONTWRITEBYTECODE": ""}
 
 
 def ratios(guides: int, rounds: int = 3) -> dict[str, float]:
