@@ -48,7 +48,7 @@ def _drawing(svg: str) -> Photo | None:
     sides = (root.get("viewBox") or "").replace(",", " ").split()
     try:
         width, height = (max(1, round(float(side))) for side in sides[2:4])
-    except ValueError:
+    except (ValueError, OverflowError):  # no numbers, or one without end
         return None
     root.set("xmlns", "http://www.w3.org/2000/svg")
     data = ElementTree.tostring(root, encoding="utf-8")
