@@ -2,9 +2,10 @@
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
+from guidebuild.build.catalogue_header import revised
 from guidebuild.build.catalogues import finding as fault_finding
 from guidebuild.build.catalogues import sources
 from guidebuild.build.pair_checks import finding, slips
@@ -63,6 +64,9 @@ def bring_back(root: Path, content: Content, path: Path) -> Returned:
     if any(one.rule in GRAVE for one in found):
         return Returned(path.name, file, language, None, found)
     result = brought(current[file], catalogue, texts, own)
+    if result.taken:
+        head = revised(result.catalogue.header, current[file].header)
+        result = replace(result, catalogue=replace(result.catalogue, header=head))
     write_catalogue(root, file, language, result.catalogue)
     return Returned(path.name, file, language, result, found)
 

@@ -39,7 +39,8 @@ def now(
     found = {}
     for file, some in texts.items():
         before = catalogue_of(read.catalogues, file)
-        head = header(before.header, _name(content, file), file, source_hash(some), language)
+        issue, source = _name(content, file), source_hash(some)
+        head = header(before.header, issue, file, source, language, content.settings)
         told = [with_budget(segment, language) for segment in some]
         found[file] = merged(told, before, own, head)
     return found, read.findings

@@ -16,7 +16,9 @@ _ORDER = (
     "Content-Transfer-Encoding",
     "Plural-Forms",
 )
-SOURCE_FILE, SOURCE_HASH, MADE = "X-Source-File", "X-Source-Hash", "POT-Creation-Date"
+SOURCE_FILE, SOURCE_HASH = "X-Source-File", "X-Source-Hash"
+ASK, MADE, REVISED = "Report-Msgid-Bugs-To", "POT-Creation-Date", "PO-Revision-Date"
+LANGUAGE = "Language"
 
 
 def in_order(header: Mapping[str, str]) -> dict[str, str]:
