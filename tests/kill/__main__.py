@@ -1,4 +1,4 @@
-"""`python -m tests.kill [TIMES] [FORM]`: killed at random moments, an error at every change of the disk, a full disk."""
+"""`python -m tests.kill [TIMES] [FORM]`: killed at random moments, an error at each change of the disk, a full disk."""
 
 import sys
 import tempfile
