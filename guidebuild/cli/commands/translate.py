@@ -38,7 +38,7 @@ def arguments(parser: ArgumentParser) -> None:
 
 
 def run(args: Namespace) -> int:
-    """Do it, and say in a line what was done."""
+    """Do it, and say in a line what was done; a refused file is a finding, a style remark on a taken one is none."""
     root = asking.whole(args.content).root
     if args.what == "tidy":
         return _tidy(root)
@@ -61,7 +61,8 @@ def _take_out(root: Path, content: "Content", args: Namespace) -> int:
         print(
             f"{name}: {state.total} texts, {state.fresh} translated, {state.words_to_do} words to do"
         )
-    return _told(taken.findings)
+    _tell(taken.findings, content)
+    return codes.FINDINGS if taken.findings else codes.CLEAN
 
 
 def _bring_back(root: Path, content: "Content", path: Path) -> int:
@@ -72,9 +73,9 @@ def _bring_back(root: Path, content: "Content", path: Path) -> int:
         returned = bring_back(root, content, path)
     except OSError as error:
         raise Trouble(f"Can't read {path}: {error.strerror}.") from error
-    code = _told(returned.findings)
+    _tell(returned.findings, content)
     print(_summary(returned))
-    return code
+    return codes.FINDINGS if returned.refused else codes.CLEAN
 
 
 def _summary(returned: "Returned") -> str:
@@ -114,16 +115,27 @@ def _tidy(root: Path) -> int:
     return codes.CLEAN
 
 
-def _told(findings: "tuple[Finding, ...]") -> int:
-    """The findings in the terminal's own form; the exit code that they make."""
+def _tell(findings: "tuple[Finding, ...]", content: "Content") -> None:
+    """The findings in the terminal's own form, as loud as `check` tells them; what is no rule is an error."""
     if not findings:
-        return codes.CLEAN
+        return
     from guidebuild import __version__
+    from guidebuild.build import rulebook
+    from guidebuild.build.loudness import loudness
     from guidebuild.cli import reporting
     from guidebuild.reports.parts.report import Report
     from guidebuild.reports.parts.slip import Slip
     from guidebuild.source.finding import Loudness
 
-    slips = tuple(Slip(one, Loudness.ERROR) for one in findings)
+    known = rulebook.names()
+    told = [
+        (
+            one,
+            loudness(content.settings, one.rule, one.category, "")
+            if one.rule in known
+            else Loudness.ERROR,
+        )
+        for one in findings
+    ]
+    slips = tuple(Slip(one, loud) for one, loud in told if loud is not None)
     reporting.write(reporting.wanted([]), Report(__version__, slips))
-    return codes.FINDINGS
