@@ -1,0 +1,96 @@
+// Beside a page of the preview: what the check found, news of each save, and the places that are clicked.
+"use strict";
+(() => {
+  const { token, page, version } = document.currentScript.dataset;
+  const key = "preview:" + page;
+  const bar = document.createElement("div");
+  const status = document.createElement("span");
+  const select = document.createElement("select");
+  let views = [];
+  bar.className = "preview-bar";
+  select.setAttribute("aria-label", "What to place");
+  bar.append(status, select);
+
+  // The reader's place: the step at the top of the window and how far it is scrolled past.
+  const remember = () => {
+    const steps = [...document.querySelectorAll("section.step")];
+    const step = steps.filter((one) => one.getBoundingClientRect().top <= 1).pop();
+    const past = step ? -step.getBoundingClientRect().top : scrollY;
+    sessionStorage.setItem(key, JSON.stringify({ step: step ? step.id : "", past, id: select.value }));
+  };
+  const place = JSON.parse(sessionStorage.getItem(key) || "null");
+  const restore = () => {
+    const step = place && place.step && document.getElementById(place.step);
+    if (place) scrollTo(0, place.past + (step ? step.getBoundingClientRect().top + scrollY : 0));
+  };
+
+  const beside = (finding) => {
+    const note = document.createElement("aside");
+    const head = document.createElement("b");
+    note.className = "preview-finding " + finding.loud;
+    head.textContent = finding.rule + ", line " + finding.line;
+    note.append(head, finding.message + (finding.told ? " (" + finding.told + ")" : "") + " " + finding.help);
+    const step = finding.step && document.getElementById(finding.step);
+    const at = step ? step.querySelector(".body") || step : document.querySelector("main");
+    if (at) at.prepend(note);
+  };
+
+  const tell = async () => {
+    const told = await (await fetch("/preview/told?page=" + encodeURIComponent(page))).json();
+    views = told.views;
+    told.findings.forEach(beside);
+    status.textContent = told.findings.length ? told.findings.length + " findings" : "nothing found";
+    select.append(new Option("Place: nothing", ""), ...told.places.map((id) => new Option("Place: " + id, id)));
+    select.value = (place && place.id) || "";
+    select.hidden = !told.places.length;
+    document.body.classList.toggle("preview-place", Boolean(select.value));
+    restore();
+    document.documentElement.dataset.preview = String(told.version);
+  };
+
+  const follow = async () => {
+    for (;;) {
+      try {
+        const news = await (await fetch("/preview/wait?version=" + version)).json();
+        if (String(news.version) !== version) { remember(); location.reload(); return; }
+      } catch { status.textContent = "the preview has stopped"; return; }
+    }
+  };
+
+  // Where on a view (mm) or a picture (per cent) the mouse is.
+  const spot = (event) => {
+    const view = event.target.closest("svg.view");
+    if (view) {
+      const drawn = view.querySelector(":scope > g");
+      const use = drawn && drawn.querySelector('use[href^="#v-"]');
+      if (!use) return null;
+      const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(drawn.getScreenCTM().inverse());
+      const shown = views.filter((id) => use.getAttribute("href").startsWith("#v-" + id + "-"));
+      const name = shown.sort((one, other) => other.length - one.length)[0];
+      return name && { on: "view", name, x: at.x, y: at.y };
+    }
+    const photo = event.target.closest(".photo");
+    const image = photo && photo.querySelector("img");
+    if (!image) return null;
+    const box = image.getBoundingClientRect();
+    const x = (event.clientX - box.left) / box.width * 100, y = (event.clientY - box.top) / box.height * 100;
+    return { on: "picture", name: new URL(image.currentSrc || image.src).pathname.split("/").pop(), x, y };
+  };
+
+  addEventListener("click", async (event) => {
+    const at = select.value && !bar.contains(event.target) && spot(event);
+    if (!at) return;
+    event.preventDefault();
+    const sent = await fetch("/preview/place", {
+      method: "POST",
+      headers: { "Content-Type": "application/json", "X-Preview-Token": token },
+      body: JSON.stringify({ ...at, page, id: select.value }),
+    });
+    const answer = await sent.json();
+    status.textContent = answer.error || "written to " + answer.written;
+  }, true);
+  select.addEventListener("change", () => document.body.classList.toggle("preview-place", Boolean(select.value)));
+
+  document.body.append(bar);
+  tell().then(follow);
+})();

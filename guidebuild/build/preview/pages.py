@@ -1,0 +1,161 @@
+"""The pages of a content folder, built anew whenever a file in it changes."""
+
+import os
+import threading
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from decimal import Decimal
+from pathlib import Path, PurePosixPath
+from typing import Any
+
+from guidebuild.build.preview.place import Click, NoPlace, placed
+from guidebuild.build.scratch import write
+from guidebuild.build.site_files import Chosen, SiteFiles, site_files
+from guidebuild.device.record import Device
+from guidebuild.guide.content import GuideRead
+from guidebuild.outputs.html.paths import guide_page
+
+POLL = 0.1  # seconds between two looks at the folder
+
+
+@dataclass(slots=True)
+class Pages:
+    """`version` counts builds. A guide that is looked at is built alone first, then everything."""
+
+    root: Path
+    files: dict[str, bytes] = field(default_factory=dict)
+    version: int = 0
+    looked_at: str = ""
+    site: SiteFiles | None = None
+    changed: threading.Condition = field(default_factory=threading.Condition)
+    seen: Mapping[str, tuple[int, int]] = field(default_factory=dict)
+
+    def build(self) -> None:
+        """All pages of the authors' language; while a guide is looked at, that guide before the others."""
+        self.seen = self.stamps()
+        for chosen in filter(None, (self._looked_at(), Chosen(languages=(self._language(),)))):
+            made = site_files(self.root, chosen)
+            with self.changed:
+                if made.files:
+                    self.files.update(made.files)
+                self.site = made
+                self.version += 1
+                self.changed.notify_all()
+
+    def watch(self, stop: threading.Event) -> None:
+        """Build after each change, until told to stop."""
+        while not stop.wait(POLL):
+            if self.stamps() != self.seen:
+                self.build()
+
+    def stamps(self) -> dict[str, tuple[int, int]]:
+        """Every file with its size and the time of its last change."""
+        found = {}
+        for folder, _, names in os.walk(self.root):
+            for name in names:
+                path = os.path.join(folder, name)
+                try:
+                    state = os.stat(path)
+                except OSError:
+                    continue
+                found[path] = state.st_mtime_ns, state.st_size
+        return found
+
+    def wait(self, version: int, seconds: float) -> int:
+        """The version once it is another than this one, or after so long."""
+        with self.changed:
+            self.changed.wait_for(lambda: self.version != version, seconds)
+            return self.version
+
+    def told(self, page: str) -> dict[str, Any]:
+        """What stands beside the steps of a page: findings, and what can be placed on its pictures."""
+        read = self.guide_at(page)
+        with self.changed:
+            version = self.version
+        places: list[str] = []
+        if read is not None:
+            self.looked_at = read.guide.path
+            device = read.device
+            places = [one.id for one in (*device.holes, *device.connectors, *device.parts)]
+        return {
+            "version": version,
+            "findings": self._findings(read),
+            "places": places,
+            "views": list(read.device.views) if read is not None else [],
+        }
+
+    def guide_at(self, page: str) -> GuideRead | None:
+        """The guide whose page this is."""
+        content = self.site.result.content if self.site else None
+        for each in content.guides if content else ():
+            if guide_page(each.guide.path, self._language()) == page:
+                return each
+        return None
+
+    def place(self, page: str, click: Click) -> str:
+        """Write a place into the record; the path of the file. NoPlace says why not."""
+        read = self.guide_at(page)
+        if read is None:
+            raise NoPlace("This page is no guide.")
+        path = _file_of(read.device, click)
+        name = _picture_of(read.device, click) if click.on == "picture" else click.name
+        text = (self.root / path).read_bytes().decode("utf-8-sig")
+        new = placed(text, Click(click.on, name, click.id, click.x, click.y))
+        write(self.root, {path: new})
+        return path
+
+    def _findings(self, read: GuideRead | None) -> list[dict[str, str]]:
+        if self.site is None or read is None:
+            return []
+        path = read.guide.path
+        return [
+            {
+                "step": slip.step,
+                "rule": slip.finding.rule,
+                "loud": slip.loudness.value,
+                "message": slip.finding.message,
+                "help": slip.finding.help,
+                "told": slip.finding.told.words if slip.finding.told else "",
+                "line": str(slip.finding.span.line),
+            }
+            for slip in self.site.result.slips
+            if path in slip.guides
+        ]
+
+    def _looked_at(self) -> Chosen | None:
+        return Chosen((self.looked_at,), (self._language(),)) if self.looked_at else None
+
+    def _language(self) -> str:
+        content = self.site.result.content if self.site else None
+        return content.settings.languages[0] if content else "en"
+
+
+def _file_of(device: Device, click: Click) -> str:
+    """The record's file in which the thing stands: one record may be based on another."""
+    keys = device.names.get(click.id, ())
+    if not keys:
+        raise NoPlace(f"{click.id} is not in this record.")
+    return device.things[keys[0]].span.source.path
+
+
+def _picture_of(device: Device, click: Click) -> str:
+    """The picture's own file name; a page has its renditions, `plate-960.webp` of `plate.jpg`."""
+    stem = PurePosixPath(click.name).stem.rpartition("-")[0] or PurePosixPath(click.name).stem
+    for name in device.pictures:
+        if PurePosixPath(name).stem.lower() == stem:
+            return name
+    return f"{stem}.jpg"
+
+
+def click_of(data: Mapping[str, Any]) -> Click:
+    """A click as the page sends it; NoPlace where it is none."""
+    try:
+        x, y = Decimal(str(data["x"])), Decimal(str(data["y"]))
+        if not (x.is_finite() and y.is_finite() and abs(x) < 100_000 and abs(y) < 100_000):
+            raise ValueError
+        on, name, id_ = str(data["on"]), str(data["name"]), str(data["id"])
+    except (KeyError, ValueError, ArithmeticError):
+        raise NoPlace("That is no place on a picture.") from None
+    if on not in ("view", "picture"):
+        raise NoPlace("That is no place on a picture.")
+    return Click(on, name, id_, x, y)
