@@ -141,9 +141,8 @@ def test_what_is_no_place_is_told(preview: Preview, body: str) -> None:
     assert preview.record.read_bytes() == before
 
 
-def test_a_click_changes_one_line_and_is_shown(preview: Preview) -> None:
+def test_a_click_changes_one_line(preview: Preview) -> None:
     before = preview.record.read_text(encoding="utf-8")
-    _, told = ask(preview, "GET", f"/preview/told?page={HEAD}")
     status, answer = ask(preview, "POST", "/preview/place", json.dumps(PLACE), **ours(preview))
     assert (status, answer) == (200, {"written": "devices/larch-p2/device.yaml"})
     after = preview.record.read_text(encoding="utf-8")
@@ -156,8 +155,22 @@ def test_a_click_changes_one_line_and_is_shown(preview: Preview) -> None:
         "-    holes: {a: [18, 21], b: [68, 21], c: [18, 35], d: [68, 35]}",
         "+    holes: {a: [18.4, 21.1], b: [68, 21], c: [18, 35], d: [68, 35]}",
     ]
-    _, news = ask(preview, "GET", f"/preview/wait?version={told['version']}")
-    assert news["version"] != told["version"]
+
+
+def test_news_of_a_save_reach_the_page_and_no_other(preview: Preview) -> None:
+    other = "en/brindle-e4/replace-the-control-board.html"
+    before = {
+        page: ask(preview, "GET", f"/preview/told?page={page}")[1]["version"]
+        for page in (HEAD, other)
+    }
+    guide = preview.root / "guides/larch-p2/replace-the-print-head.md"
+    text = guide.read_text(encoding="utf-8")
+    guide.write_text(
+        text.replace("Begin at the left end.", "Begin at the right end."), encoding="utf-8"
+    )
+    _, news = ask(preview, "GET", f"/preview/wait?page={HEAD}&version={before[HEAD]}")
+    assert news["version"] != before[HEAD]
+    assert preview.server.pages.version(other) == before[other]
 
 
 def click(text: str, id_: str, on: str = "view", name: str = "inside") -> str:
@@ -177,7 +190,8 @@ RECORD = "fasteners:  # all\n  s:\n    view: inside\n    holes: "
         ("{a: {screw: M2x4 pan TX6, xy: [9, 9]}}\n", "{a: {screw: M2x4 pan TX6, xy: [1.3, 40]}}\n"),
         ("\n      a: [3, 4]  # left\n      b: [5, 6]\n", "\n      a: [1.3, 40]  # left\n      b: [5, 6]\n"),
         ("\n      a:   # left\n      b: [5, 6]\n", "\n      a: [1.3, 40]   # left\n      b: [5, 6]\n"),
-        ("\n      a:\n        screw: M2x4 pan TX6\n", "\n      a:\n        xy: [1.3, 40]\n        screw: M2x4 pan TX6\n"),
+        ("\n      a:\n        screw: M2x4 pan TX6\n",
+         "\n      a:\n        xy: [1.3, 40]\n        screw: M2x4 pan TX6\n"),
     ],
 )  # fmt: skip
 def test_every_way_to_write_a_hole(before: str, after: str) -> None:

@@ -45,14 +45,14 @@
     select.hidden = !told.places.length;
     document.body.classList.toggle("preview-place", Boolean(select.value));
     restore();
-    document.documentElement.dataset.preview = String(told.version);
+    document.documentElement.dataset.preview = told.version;
   };
 
   const follow = async () => {
     for (;;) {
       try {
-        const news = await (await fetch("/preview/wait?version=" + version)).json();
-        if (String(news.version) !== version) { remember(); location.reload(); return; }
+        const news = await (await fetch("/preview/wait?page=" + encodeURIComponent(page) + "&version=" + version)).json();
+        if (news.version !== version) { remember(); location.reload(); return; }
       } catch { status.textContent = "the preview has stopped"; return; }
     }
   };

@@ -5,41 +5,57 @@ import threading
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
+from hashlib import sha256
 from pathlib import Path, PurePosixPath
 from typing import Any
 
+from guidebuild.build.preview.alone import alone
 from guidebuild.build.preview.place import Click, NoPlace, placed
 from guidebuild.build.scratch import write
 from guidebuild.build.site_files import Chosen, SiteFiles, site_files
 from guidebuild.device.record import Device
 from guidebuild.guide.content import GuideRead
 from guidebuild.outputs.html.paths import guide_page
+from guidebuild.reports.parts.slip import Slip
 
-POLL = 0.1  # seconds between two looks at the folder
+POLL = 0.05  # seconds between two looks at the folder
 
 
 @dataclass(slots=True)
 class Pages:
-    """`version` counts builds. A guide that is looked at is built alone first, then everything."""
+    """A page's version is what stands on it and beside it: where neither changed, nobody is disturbed."""
 
     root: Path
     files: dict[str, bytes] = field(default_factory=dict)
-    version: int = 0
+    slips: tuple[Slip, ...] = ()
     looked_at: str = ""
     site: SiteFiles | None = None
     changed: threading.Condition = field(default_factory=threading.Condition)
     seen: Mapping[str, tuple[int, int]] = field(default_factory=dict)
 
     def build(self) -> None:
-        """All pages of the authors' language; while a guide is looked at, that guide before the others."""
+        """All pages of the authors' language; the guide that is looked at before the others."""
         self.seen = self.stamps()
-        for chosen in filter(None, (self._looked_at(), Chosen(languages=(self._language(),)))):
-            made = site_files(self.root, chosen)
+        if self.looked_at:
+            files, slips = self._alone(self.looked_at)
+            others = tuple(one for one in self.slips if self.looked_at not in one.guides)
+            self._show(files, slips + others)
+        made = site_files(self.root, Chosen(languages=(self._language(),)))
+        self.site = made
+        self._show(made.files, made.result.slips)
+
+    def _alone(self, path: str) -> tuple[dict[str, bytes], tuple[Slip, ...]]:
+        """A fault of ours in one guide shows in the build of all, which follows."""
+        try:
+            return alone(self.root, path)
+        except Exception:
+            return {}, ()
+
+    def _show(self, files: Mapping[str, bytes], slips: tuple[Slip, ...]) -> None:
+        if files:
             with self.changed:
-                if made.files:
-                    self.files.update(made.files)
-                self.site = made
-                self.version += 1
+                self.files.update(files)
+                self.slips = slips
                 self.changed.notify_all()
 
     def watch(self, stop: threading.Event) -> None:
@@ -61,24 +77,27 @@ class Pages:
                 found[path] = state.st_mtime_ns, state.st_size
         return found
 
-    def wait(self, version: int, seconds: float) -> int:
-        """The version once it is another than this one, or after so long."""
+    def version(self, page: str) -> str:
+        """Another whenever the page, or what stands beside it, is another."""
+        said = repr(self._findings(self.guide_at(page))).encode()
+        return sha256(self.files.get(page, b"") + said).hexdigest()[:16]
+
+    def wait(self, page: str, version: str, seconds: float) -> str:
+        """The page's version once it is another than this one, or after so long."""
         with self.changed:
-            self.changed.wait_for(lambda: self.version != version, seconds)
-            return self.version
+            self.changed.wait_for(lambda: self.version(page) != version, seconds)
+            return self.version(page)
 
     def told(self, page: str) -> dict[str, Any]:
         """What stands beside the steps of a page: findings, and what can be placed on its pictures."""
         read = self.guide_at(page)
-        with self.changed:
-            version = self.version
         places: list[str] = []
         if read is not None:
             self.looked_at = read.guide.path
             device = read.device
             places = [one.id for one in (*device.holes, *device.connectors, *device.parts)]
         return {
-            "version": version,
+            "version": self.version(page),
             "findings": self._findings(read),
             "places": places,
             "views": list(read.device.views) if read is not None else [],
@@ -105,7 +124,7 @@ class Pages:
         return path
 
     def _findings(self, read: GuideRead | None) -> list[dict[str, str]]:
-        if self.site is None or read is None:
+        if read is None:
             return []
         path = read.guide.path
         return [
@@ -118,12 +137,9 @@ class Pages:
                 "told": slip.finding.told.words if slip.finding.told else "",
                 "line": str(slip.finding.span.line),
             }
-            for slip in self.site.result.slips
+            for slip in self.slips
             if path in slip.guides
         ]
-
-    def _looked_at(self) -> Chosen | None:
-        return Chosen((self.looked_at,), (self._language(),)) if self.looked_at else None
 
     def _language(self) -> str:
         content = self.site.result.content if self.site else None

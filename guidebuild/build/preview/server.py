@@ -41,7 +41,8 @@ class _Handler(BaseHTTPRequestHandler):
         url = urlsplit(self.path)
         path, query = unquote(url.path).lstrip("/"), parse_qs(url.query)
         if path == "preview/wait":
-            self._data({"version": self.server.pages.wait(_number(query, "version"), WAIT)})
+            page, version = ("".join(query.get(name, [""])) for name in ("page", "version"))
+            self._data({"version": self.server.pages.wait(page, version, WAIT)})
         elif path == "preview/told":
             self._data(self.server.pages.told("".join(query.get("page", [""]))))
         elif path.removeprefix("preview/") in OWN:
@@ -109,7 +110,7 @@ class _Handler(BaseHTTPRequestHandler):
         """The page may ask this server, and nothing else; its own rules stay."""
         head = (
             f'<link rel="stylesheet" href="/preview/client.css"><script src="/preview/client.js" defer '
-            f'data-token="{self.server.token}" data-page="{path}" data-version="{self.server.pages.version}">'
+            f'data-token="{self.server.token}" data-page="{path}" data-version="{self.server.pages.version(path)}">'
             "</script></head>"
         )
         body = body.replace(b"connect-src 'none'", b"connect-src 'self'", 1)
@@ -135,8 +136,3 @@ class _Handler(BaseHTTPRequestHandler):
 
     def log_message(self, format: str, *args: Any) -> None:
         """The terminal is for what matters."""
-
-
-def _number(query: dict[str, list[str]], name: str) -> int:
-    text = "".join(query.get(name, ["0"]))
-    return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else 0
