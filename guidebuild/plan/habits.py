@@ -20,6 +20,8 @@ from guidebuild.plan.openings import links_across
 def always(bench: Bench) -> Tasks:
     """The switch, and every plug that feeds the device from outside: off whatever the work is."""
     layout = bench.layout
+    if not layout.sources:
+        return 0
     outside = (
         source.key
         for source in layout.sources
@@ -76,7 +78,7 @@ def _isolated(bench: Bench, needs: Needs, goal: Tasks, done: Tasks) -> Needs:
     chosen = choose(bench.with_needs(needs), goal & ~done, done)
     if chosen is None:
         return needs
-    power = bench.numbered([POWER]) & ~done
+    power = always(bench) & bench.numbered([POWER]) & ~done
     outside = always(bench) & ~power & ~done
     rest = bits([one for one in numbers(chosen.tasks) if _is_energy(bench, one)])
     for first in (power, outside, rest & ~power & ~outside):

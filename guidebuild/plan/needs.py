@@ -66,14 +66,17 @@ def _reach(layout: Layout, key: str) -> Iterator[Reason]:
 
 
 def _opened_by(layout: Layout, key: str) -> tuple[str, ...]:
-    """A guard opens by its own act, or by that of something that empties it; a seal, by a part that leaves it."""
+    """What opens a guard: its own act, or that of something that empties it; of a seal, a part that leaves it."""
     thing = layout.device.things[key]
     if isinstance(thing, Joint) and thing.joint == "seal":
         parts = (part.key for part in layout.device.parts)
         return tuple(part for part in parts if thing in links_across(layout, part))
     if not isinstance(thing, Store):
         return (key,)
-    return key, *(one for one, _ in layout.presence.of(thing.emptied_by))
+    found = [key]
+    for one, _ in layout.presence.of(thing.emptied_by):
+        found += [one] if isinstance(layout.device.things[one], Store) else _opened_by(layout, one)
+    return tuple(dict.fromkeys(found))
 
 
 def _freed(layout: Layout, opening: Opening, part: str) -> Iterator[Reason]:
@@ -98,7 +101,7 @@ def _drained(layout: Layout, store: Store) -> Iterator[Reason]:
 
 def _dead(layout: Layout, plug: Connector) -> Iterator[Reason]:
     """Power is off; or each source is open, or something on every way from it to the plug."""
-    if plug.live == "off" and layout.sources:
+    if plug.live == "off":
         yield Reason("live", (POWER,), layout.everywhere)
     if plug.live != "unfed":
         return

@@ -46,7 +46,7 @@ def openings(layout: Layout) -> Iterator[Opening]:
                 yield Opening(Verb.RELEASE, (thing.key,), where[thing.key], tool(thing))
             case Store() if thing.kind is Kind.STORE:
                 yield Opening(Verb.RELEASE, (thing.key,), where[thing.key])
-            case Store() if layout.sources:
+            case Store():
                 yield Opening(Verb.SWITCH_OFF, (POWER,), layout.everywhere)
             case _:
                 pass

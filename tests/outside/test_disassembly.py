@@ -9,6 +9,7 @@ were computed from the printed data by whoever wrote the reference, independentl
 import pytest
 
 from guidebuild.device.acts import Verb
+from guidebuild.device.record import POWER
 from guidebuild.device.states import Kind
 from guidebuild.plan.bench import Bench
 from guidebuild.plan.choose import choose, without_detours
@@ -46,9 +47,12 @@ def ten() -> Bench:
 
 
 def removals(of: Bench) -> int:
-    """All tasks but taking the base off."""
-    base = of.off(of.layout.device.base)
-    return of.graph.all & ~(1 << base) if base is not None else of.graph.all
+    """All tasks but taking the base off, and the switch that every record has."""
+    return of.graph.all & ~bits([task for task in _beside(of) if task is not None])
+
+
+def _beside(of: Bench) -> tuple[int | None, int | None]:
+    return of.off(of.layout.device.base), of.opens(POWER)
 
 
 def test_the_ten_part_product_comes_apart_in_48384_orders_over_265_states(ten: Bench) -> None:
@@ -155,11 +159,11 @@ def _seconds(key: str) -> int:
 
 def _one_by_one(of: Bench) -> Graph:
     """A task for each screw instead of one for each group; without the base."""
-    slim, base = without_detours(of.graph), of.off(of.layout.device.base)
+    slim, beside = without_detours(of.graph), _beside(of)
     first: dict[int, list[int]] = {}
     tasks: list[tuple[int, int]] = []
     for number, opening in enumerate(of.openings):
-        for at in range(len(opening.keys) if number != base else 0):
+        for at in range(len(opening.keys) if number not in beside else 0):
             first.setdefault(number, []).append(len(tasks))
             tasks.append((number, at))
     return Graph(

@@ -93,6 +93,19 @@ def _deal(world: World, key: str, verb: Verb) -> Deal:
     return Deal(Deed(verb, key, act, step, Said(key, ink.span())), tools[0].text if tools else None)
 
 
+def stumbles(device: Device, order: list[tuple[Verb, str]], liftable: set[str]) -> list[str]:
+    """The acts of an order that can't be done when their turn comes."""
+    world = world_of(device)
+    hands = {(one.deed.verb, one.deed.thing): one.deed for one in deals(world, liftable)}
+    moment, found = start(world), []
+    for act in order:
+        unmet = first_unmet(moment, hands[act])
+        if unmet is not None:
+            found.append(f"{act}: {unmet}")
+        do(moment, hands[act], None)
+    return found
+
+
 def least(device: Device, part: str, liftable: set[str]) -> int | None:
     """Parts that come off and changes of tool, for the cheapest of all orders; None where there is none."""
     world = world_of(device)

@@ -6,7 +6,8 @@ import pytest
 
 from guidebuild.plan.choose import choose
 from guidebuild.plan.openings import can_lift
-from tests.plan.brute import deals, least, toy, world_of
+from guidebuild.plan.taking import take
+from tests.plan.brute import deals, least, stumbles, toy, world_of
 from tests.plan.records import bench
 from tests.proof.fuzz.dice import seeded
 
@@ -27,6 +28,21 @@ def _cases() -> list[int]:
             found.append(seed)
         seed += 1
     return found
+
+
+@pytest.mark.parametrize("habits", [False, True])
+def test_the_order_can_be_done_as_it_stands(habits: bool) -> None:
+    """Act by act, by the plain simulator; also with all that a careful person holds to besides."""
+    for seed in _cases():
+        device = toy(seeded(seed))
+        of = bench(device)
+        liftable = {part.key for part in device.parts if can_lift(of.layout, part)}
+        part = [one for one in device.parts if one.host is not None][-1]
+        task = of.off(part.key)
+        taken = None if task is None else take(of, [task], habits=habits)
+        for acts in [] if taken is None else [taken.acts]:
+            order = [(act.opening.verb, key) for act in acts for key in act.opening.keys]
+            assert not stumbles(device, order, liftable), seed
 
 
 @pytest.mark.parametrize("tenth", range(10))

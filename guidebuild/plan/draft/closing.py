@@ -76,7 +76,15 @@ class Back:
         part = self.staying_off
         if part is None:
             return set()
-        return {part} | {link.key for link in self.bench.layout.touching(part)}
+        gone = {part} | {link.key for link in self.bench.layout.touching(part)}
+        return gone | {store.key for store in self.device.stores if self._needs(store, gone)}
+
+    def _needs(self, store: Store, gone: set[str]) -> bool:
+        """It is in what stays off, or can't be filled without it."""
+        inside = [store.inside] if store.inside is not None else []
+        through = [store.through] if store.through is not None else []
+        said = [*inside, *through, *store.guards]
+        return bool({key for key, _ in self.bench.layout.presence.of(said)} & gone)
 
     def _after(self, work: Work) -> frozenset[int]:
         """Everything that could be opened only because this was open closes before it; habits have no say."""
@@ -114,7 +122,8 @@ class Back:
         if not lifted:
             for joint in self._worn_joints(work, part):
                 yield replace(work, verb=Verb.RENEW, keys=(joint.key,))
-        if part.single_use and work.verb is Verb.REMOVE:
+        new = part.key in self.renewed
+        if part.single_use and work.verb is Verb.REMOVE and not new:
             yield replace(work, verb=Verb.RENEW)
         yield replace(work, verb=Verb.OFFER if lifted else _BACK[work.verb])
 

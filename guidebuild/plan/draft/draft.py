@@ -95,21 +95,25 @@ class _Draft:
             kits=[use.kit.id for use in self.used],
             ends={
                 **{key: "open" for key in self.device.things if key in outer},
-                **self._lost(),
+                **self._lost(way),
             },
             exclude=f"{option} != {self.wish.form}" if self.wish.form else "",
             parts=[self.wish.part] if self.wish.goal in ("replace", "remove") else [],
         )
 
-    def _lost(self) -> dict[str, str]:
-        """What the part that goes away takes along."""
-        part = self.wish.part if self.wish.goal == "remove" else ""
-        return {
-            store.key: "empty"
-            for store in self.device.stores
-            if store.inside is not None and part in self.device.names.get(store.inside.text, ())
-            if part in {key for key, _ in self.layout.presence.of(store.emptied_by)}
-        }
+    def _lost(self, way: Ahead) -> dict[str, str]:
+        """What a part that stays off leaves behind: itself worn, and stores that can't be filled without it."""
+        if self.wish.goal != "remove":
+            return {}
+        part = self.device.part(self.wish.part)
+        found = {part.key: "worn"} if part.single_use else {}
+        gone = Back(self.bench, way.needs, way.out, (), part.key).gone
+        done = {key for work in way.out for key in work.keys} | {part.key}
+        for store in self.device.stores:
+            emptied = {key for key, _ in self.layout.presence.of(store.emptied_by)}
+            if store.key in gone and not store.filled_by and ({store.key} | emptied) & done:
+                found[store.key] = "empty"
+        return found
 
     def _intro(self) -> str:
         noun, called = self.desk.noun, self.called
@@ -138,7 +142,8 @@ class _Draft:
     ) -> Iterator[Stage]:
         gone = self.wish.part if self.wish.goal == "remove" else None
         opened = [*way.out, *way.moved]
-        back = Back(self.bench, way.needs, opened, staying_off=gone)
+        renewed = [self.wish.part] if self.wish.goal == "replace" else []
+        back = Back(self.bench, way.needs, opened, renewed, gone)
         closings = [
             one
             for one in back.closings()

@@ -98,7 +98,8 @@ class SecondHalf:
         sources = [w.keys[0] for w in opened if self._is_source(w)]
         self.inner = [key for key in sources if not is_outside(bench, key)]
         self.outer = [key for key in sources if is_outside(bench, key)]
-        self.tester = Tester(desk, bench, self.inner or self.outer)
+        every = [one.key for one in bench.layout.sources]
+        self.tester = Tester(desk, bench, self.inner or self.outer or every)
         self.begin: tuple[Step, ...] = ()  # what stands at the head of fitting the part
         self.settings = [work for one in closings for work in one.works if self._is_setting(work)]
 
@@ -114,7 +115,8 @@ class SecondHalf:
         first = self.found.first if self.found.open_ else frozenset(fitted)
         left = [one for one in self.closings if one.task not in skip]
         now = [one for one in left if one.task in first]
-        yield from self._stage(fit, [*self.begin, *self._closed(now)])
+        inside = self._set(Writer(self.desk)) if self._set_while_open() else []
+        yield from self._stage(fit, [*self.begin, *self._closed(now), *inside])
         shut = {one.task for one in now}
         yield from self._open_test(shut)
         rest = [one for one in left if one.task not in first]
@@ -176,12 +178,24 @@ class SecondHalf:
         every = list(dict.fromkeys((*self.found.open_, *self.found.fed)))
         mains = [] if self._fed_inside() else [key for key in self.outer if self._may_mate(key)]
         tried = [one for one in every if mains or not self.tester.lent([one])]
-        late = [] if self.found.open_ and self.found.source is not None else self._set(writer)
+        late = [] if self._is_set_by_now() else self._set(writer)
         powered = bool(mains) or self._fed_inside()
         return self.tester.closed(writer, tried, mains, late, powered)
 
     def _set(self, writer: Writer) -> list[Step]:
         return [writer.step([work]) for work in self.settings]
+
+    def _is_set_by_now(self) -> bool:
+        """Set in the test of the open device, or while it lay open."""
+        tried_live = bool(self.found.open_) and self.found.source is not None
+        return tried_live or self._set_while_open()
+
+    def _set_while_open(self) -> bool:
+        """Nothing is tried switched on while open, and later a cover would be in the way."""
+        tried_live = bool(self.found.open_) and self.found.source is not None
+        keys = [key for work in self.settings for key in work.keys]
+        hidden = any(need.why == "hidden" for key in keys for need in self.bench.at_hand(key))
+        return hidden and not tried_live
 
     def _fed_inside(self) -> bool:
         """Whether a source inside is mated again, or was never opened."""

@@ -45,7 +45,8 @@ class _PutBack:
     def stages(self) -> Iterator[Stage]:
         """What the goal's part still needs, then the closings with their tests."""
         gone = self.part if self.verb == "remove" else None
-        back = Back(self.bench, self.bench.needs, self.told.opened, self.told.renewed, gone)
+        new = self.told.renewed | self.told.exchanged
+        back = Back(self.bench, self.bench.needs, self.told.opened, new, gone)
         closings = reopening(self.bench, self.told, self._without_plugs_outside(back.closings()))
         begun = self._begun()
         if not any(one.works for one in closings) and not begun:
