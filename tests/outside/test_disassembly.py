@@ -71,13 +71,9 @@ def test_depth_of_each_of_ten_parts(ten: Bench, part: int) -> None:
 
 @pytest.mark.parametrize("part", TEN_LEAST)
 def test_least_time_of_each_of_ten_parts(ten: Bench, part: int) -> None:
+    seconds = {f"remove p{number}": cost for number, cost in TEN_SECONDS.items()}
     timed = Graph(
-        tuple(
-            Task(one.name, one.needs, None, TEN_SECONDS.get(int(one.name.rpartition("p")[2]), 0))
-            if one.name != "remove tray"
-            else one
-            for one in ten.graph.tasks
-        )
+        tuple(Task(one.name, one.needs, None, seconds.get(one.name, 0)) for one in ten.graph.tasks)
     )
     found = choose(timed, 1 << (ten.off(f"p{part}") or 0))
     assert found is not None
