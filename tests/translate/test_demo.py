@@ -35,9 +35,9 @@ def test_the_portable_device_is_translated_whole_and_fresh(language: str) -> Non
 
 
 def test_the_mains_device_is_translated_into_german() -> None:
-    assert all(
-        state.fresh == state.total for tag, _, state in states(ROOT, content()) if tag == "de"
-    )
+    found = [one for one in states(ROOT, content()) if one[0] == "de" and "brindle" in one[1]]
+    assert len(found) >= 3
+    assert all(state.fresh == state.total for _, _, state in found)
 
 
 @pytest.mark.parametrize("language", ["de", "ar"])
