@@ -167,8 +167,12 @@ class Back:
         for closing in list(found):
             stores = [work for work in closing.works if work.verb is Verb.RESTORE]
             if stores:
+                place = found.index(
+                    closing
+                )  # never earlier than in reverse: pressure comes after oil
                 found.remove(closing)
-                found.insert(self._when_full(found, closing, stores[0].keys[0]), closing)
+                full = self._when_full(found, closing, stores[0].keys[0])
+                found.insert(max(place, full), closing)
         return found
 
     def _when_full(self, found: list[Closing], closing: Closing, key: str) -> int:

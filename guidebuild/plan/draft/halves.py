@@ -112,6 +112,7 @@ class SecondHalf:
     ) -> Iterator[Stage]:
         """`fitted`: tasks that belong to fitting the part. `shared` ends the closing, in place of the tasks `skip`."""
         noun = self.desk.noun
+        self._attach_settings()
         first = self.found.first if self.found.open_ else frozenset(fitted)
         left = [one for one in self.closings if one.task not in skip]
         now = [one for one in left if one.task in first]
@@ -138,7 +139,7 @@ class SecondHalf:
                 groups += closing_groups(self.bench.layout, works)
                 groups += opening_groups(self.bench.layout, one.reopen)
                 works = []
-            works += [work for work in one.works if not self._is_setting(work)]
+            works += [work for work in one.works if work not in self.settings]
         groups += closing_groups(self.bench.layout, works)
         return [writer.step(group) for group in groups]
 
@@ -181,6 +182,18 @@ class SecondHalf:
         late = [] if self._is_set_by_now() else self._set(writer)
         powered = bool(mains) or self._fed_inside()
         return self.tester.closed(writer, tried, mains, late, powered)
+
+    def _attach_settings(self) -> None:
+        """What is lost with a store is set right after that is restored: the pressure after the spring's load."""
+        for work in list(self.settings):
+            store = self.desk.device.things[work.keys[0]]
+            assert isinstance(store, Store)
+            lost = {key for key, _ in self.bench.layout.presence.of(store.emptied_by)}
+            for at, one in enumerate(self.closings):
+                if any(w.verb is Verb.RESTORE and lost & set(w.keys) for w in one.works):
+                    self.closings[at] = replace(one, works=(*one.works, work))
+                    self.settings.remove(work)
+                    break
 
     def _set(self, writer: Writer) -> list[Step]:
         return [writer.step([work]) for work in self.settings]

@@ -5,13 +5,7 @@ from collections.abc import Iterable
 from guidebuild.device.drivers import family
 from guidebuild.plan.draft.markdown import flow
 
-_WORDS = {
-    "TX": "hexalobular",
-    "PH": "cross recess",
-    "PZ": "cross recess",
-    "slot": "slotted",
-    "hex": "hexagon socket",
-}
+_WORDS = {"TX": "hexalobular", "PH": "cross recess", "PZ": "cross recess", "slot": "slotted"}
 
 
 def settings(publisher: str) -> str:
@@ -34,6 +28,10 @@ def tools(drives: Iterable[str], others: Iterable[tuple[str, str]]) -> str:
     ]
     for drive in dict.fromkeys(drives):
         id_ = "".join(char if char.isalnum() else "-" for char in drive.lower()).strip("-")
+        if family(drive) == "hex":
+            called = f"Hexagon key{drive.removeprefix('hex')}"
+            lines.append(f"{id_}-key: {{name: {flow(called)}, fits: {flow(drive)}, basic: true}}")
+            continue
         kind = _WORDS.get(family(drive), "")
         lines.append(
             f"{id_}-driver: {{name: {flow(f'Screwdriver {drive}')}, fits: {flow(drive)}, basic: true}}"

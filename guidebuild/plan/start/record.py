@@ -47,7 +47,7 @@ def record(id_: str, name: str, base: str, removals: Sequence[Removal], expect: 
     hosts += [hold.to for one in removals for hold in one.holds if hold.to]
     outside = [name_ for name_ in dict.fromkeys(hosts) if name_ not in known]
     lines = [
-        f"# The record of {name}: what it is made of. Every entry may carry `note:` and `when:`.",
+        f"# The record of {name}: what it is made of. Every entry may carry `when:`.",
         f"device: {id_}",
         f"name: {flow(name, inside=False)}",
         f"base: {base_id}                            # everything is finally fitted to it",
@@ -167,7 +167,7 @@ def _stores(ids: Ids, removals: Sequence[Removal]) -> list[str]:
         else []
     )
     for one, hold in found:
-        called = _own_name(one, hold, hold.kind, one.holds)
+        called = _own_name(one, hold, {"spring": "load"}.get(hold.kind, hold.kind), one.holds)
         part = ids.of(one.part)
         said: dict[str, Value] = {"name": called, "kind": hold.kind, "in": part, "guards": (part,)}
         lines.append(f"  {ids.of(called)}: {flow(said)}{_note(hold)}")
