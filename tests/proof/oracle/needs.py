@@ -204,7 +204,9 @@ def shut(moment: Moment, deed: Deed) -> Blames | None:
 
 def drain(moment: Moment, deed: Deed) -> Blames | None:
     thing, world = moment.world.things[deed.thing], moment.world
-    if not isinstance(thing, Store) or deed.verb is not Verb.RELEASE or surely_left(moment, deed):
+    if not isinstance(thing, Store) or deed.verb is not Verb.RELEASE:
+        return None
+    if not surely_usual(moment, deed):  # what may be on an old unit may have been emptied there
         return None
     stopped = {key for key in through(world, thing) if link_holds(moment, key)}
     return stopped | {key for key in world.keys(thing.filled_by) if moment.surely(key, IN)} or None
