@@ -53,7 +53,13 @@ def start(project: Path, does: str, *words: str) -> subprocess.Popen[str]:
         stderr=subprocess.PIPE,
         text=True,
         start_new_session=True,
+        preexec_fn=_as_from_a_terminal,
     )
+
+
+def _as_from_a_terminal() -> None:
+    """A job in the background has Ctrl-C ignored, and hands that on."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
 
 
 def guides(project: Path, count: int) -> None:

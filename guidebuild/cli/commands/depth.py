@@ -6,9 +6,12 @@ SPK, FM) the parameters of the index are told too; with --given SSP=3 --given SS
 
 import sys
 from argparse import ArgumentParser, Namespace
-from decimal import Decimal, InvalidOperation
+from typing import TYPE_CHECKING
 
 from guidebuild.cli import asking, codes, reporting
+
+if TYPE_CHECKING:
+    from decimal import Decimal
 
 GIVEN = ("SSP", "SSU", "SRI")
 
@@ -77,7 +80,9 @@ def _pairs(
     return found
 
 
-def _points(text: str) -> Decimal:
+def _points(text: str) -> "Decimal":
+    from decimal import Decimal, InvalidOperation
+
     from guidebuild.build.trouble import Trouble
 
     try:
