@@ -20,6 +20,7 @@ OFFER_A_FIX = {
     "point-unknown/bad-outline-of-nothing",
     "two-names-for-one-thing/bad-written-otherwise",
     "unknown-block/bad-mistyped",
+    "step-renamed/bad-new-heading",
     "unknown-id/bad-mistyped",
     "unknown-id/bad-no-such-hole",
     "unknown-key/bad-mistyped",
