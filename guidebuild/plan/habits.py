@@ -80,13 +80,14 @@ def _isolated(bench: Bench, needs: Needs, goal: Tasks, done: Tasks) -> Needs:
         return needs
     power = always(bench) & bench.numbered([POWER]) & ~done
     outside = always(bench) & ~power & ~done
-    rest = bits([one for one in numbers(chosen.tasks) if _is_energy(bench, one)])
+    rest = bits([one for one in numbers(chosen.tasks) if is_energy(bench, one)])
     for first in (power, outside, rest & ~power & ~outside):
         needs = _before_all(bench, needs, first, done)
     return needs
 
 
-def _is_energy(bench: Bench, task: int) -> bool:
+def is_energy(bench: Bench, task: int) -> bool:
+    """Whether a task switches off, unplugs a source or empties a store."""
     thing = bench.layout.device.things[bench.openings[task].keys[0]]
     return isinstance(thing, Store) or (isinstance(thing, Connector) and thing.source)
 

@@ -9,6 +9,7 @@ from guidebuild.guide.configurations import Configurations
 from guidebuild.guide.guide import KitUse
 from guidebuild.plan.bench import Bench, Needs
 from guidebuild.plan.draft.work import Work
+from guidebuild.plan.habits import is_energy
 from guidebuild.plan.openings import Opening, is_hinge, links_across
 from guidebuild.plan.taking import Taking, take
 
@@ -36,7 +37,10 @@ def ahead(
 ) -> Ahead | None:
     """None where no order leads there. `stays`: the parts are only reached. `moved`: riders, and where they move."""
     wanted = _wanted(bench, parts, stays)
-    taken = None if wanted is None else _laid_aside(bench, take(bench, wanted), wanted)
+    if wanted is None:
+        return None
+    wanted = [*_energy(bench, wanted, moved or {}), *wanted]
+    taken = _laid_aside(bench, take(bench, wanted), wanted)
     if taken is None:
         return None
     works = tuple(_work(one.opening, one.where, one.task) for one in taken.acts)
@@ -61,6 +65,13 @@ def ahead(
         if not taken.tasks >> one.task & 1
     )
     return Ahead(works, over, needs, taken.cost + more.cost, taken.bound + more.bound)
+
+
+def _energy(bench: Bench, wanted: list[int], moved: dict[str, int]) -> list[int]:
+    """What has to be dead or empty for the riders, too: it is, before the part that carries them goes anywhere."""
+    more = [task for key in moved if (task := bench.off(key)) is not None]
+    whole = take(bench, [*wanted, *more]) if more else None
+    return [one.task for one in whole.acts if is_energy(bench, one.task)] if whole else []
 
 
 def riders(

@@ -38,6 +38,27 @@ class Closing:
     reopen: tuple[Work, ...] = ()
 
 
+def with_settings(
+    bench: Bench, closings: Sequence[Closing], settings: Sequence[Work]
+) -> tuple[list[Closing], list[Work]]:
+    """What is lost with a store is set right after that is restored; and the settings that no store loses."""
+    found, left = list(closings), []
+    for work in settings:
+        store = bench.layout.device.things[work.keys[0]]
+        emptied_by = store.emptied_by if isinstance(store, Store) else ()
+        lost = {key for key, _ in bench.layout.presence.of(emptied_by)}
+        at = next((n for n, one in enumerate(found) if _restores(one, lost)), None)
+        if at is None:
+            left.append(work)
+        else:
+            found[at] = replace(found[at], works=(*found[at].works, work))
+    return found, left
+
+
+def _restores(closing: Closing, keys: set[str]) -> bool:
+    return any(work.verb is Verb.RESTORE and keys & set(work.keys) for work in closing.works)
+
+
 class Back:
     """`opened`: the openings in the order in which they were done. `renewed`: what is new already."""
 

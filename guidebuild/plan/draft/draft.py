@@ -13,7 +13,7 @@ from guidebuild.guide.guide import Guide, KitUse
 from guidebuild.plan.bench import Bench
 from guidebuild.plan.draft.ahead import Ahead, ahead, riders
 from guidebuild.plan.draft.cases import cases_of
-from guidebuild.plan.draft.closing import Back
+from guidebuild.plan.draft.closing import Back, with_settings
 from guidebuild.plan.draft.desk import Desk
 from guidebuild.plan.draft.front import front
 from guidebuild.plan.draft.halves import FirstHalf, SecondHalf
@@ -149,6 +149,7 @@ class _Draft:
             for one in back.closings()
             if not any(is_outside(self.bench, key) for work in one.works for key in work.keys)
         ]
+        closings, settings = with_settings(self.bench, closings, self._emptied(opened, back.gone))
         found = trials(self.bench, way.needs, opened, closings)
         mine = self._moved_back(way, found)
         prepared: Stage | None = None
@@ -163,8 +164,9 @@ class _Draft:
         if end is not None:
             fed = tuple(one for one in found.fed if one.function not in end.tests)
             found = replace(found, fed=fed)
-        half = SecondHalf(self.desk, self.bench, closings, found, opened, frozenset(back.gone))
-        half.settings += self._emptied(opened)
+        half = SecondHalf(
+            self.desk, self.bench, closings, found, opened, settings, frozenset(back.gone)
+        )
         if prepared is not None and len(prepared.steps) == 1:
             half.begin = prepared.steps
         fit = {"replace": f"Fit the new {self.called}"}.get(
@@ -182,14 +184,14 @@ class _Draft:
             return set()
         return {work.task for work in way.moved}
 
-    def _emptied(self, opened: Sequence[Work]) -> list[Work]:
+    def _emptied(self, opened: Sequence[Work], gone: set[str]) -> list[Work]:
         """Settings that are lost by what was done, and stores that nothing fills by itself."""
         keys = {key for work in opened for key in work.keys} | {self.wish.part}
         if self.stays or self.wish.goal == "remove":
             keys -= {self.wish.part}
         tasks = {key for work in opened for key in work.keys}
         found = []
-        for store in self.device.stores:
+        for store in (one for one in self.device.stores if one.key not in gone):
             lost = {key for key, _ in self.layout.presence.of(store.emptied_by)} & keys
             if lost and not store.filled_by and store.key not in tasks and isinstance(store, Store):
                 found.append(

@@ -88,7 +88,7 @@ class SecondHalf:
 
     def __init__(
         self, desk: Desk, bench: Bench, closings: Sequence[Closing], found: Trials,
-        opened: Sequence[Work], gone: frozenset[str] = frozenset(),
+        opened: Sequence[Work], settings: Sequence[Work], gone: frozenset[str] = frozenset(),
     ) -> None:  # fmt: skip
         self.desk = desk
         self.bench = bench
@@ -101,7 +101,7 @@ class SecondHalf:
         every = [one.key for one in bench.layout.sources]
         self.tester = Tester(desk, bench, self.inner or self.outer or every)
         self.begin: tuple[Step, ...] = ()  # what stands at the head of fitting the part
-        self.settings = [work for one in closings for work in one.works if self._is_setting(work)]
+        self.settings = list(settings)
 
     def stages(
         self,
@@ -112,7 +112,6 @@ class SecondHalf:
     ) -> Iterator[Stage]:
         """`fitted`: tasks that belong to fitting the part. `shared` ends the closing, in place of the tasks `skip`."""
         noun = self.desk.noun
-        self._attach_settings()
         first = self.found.first if self.found.open_ else frozenset(fitted)
         left = [one for one in self.closings if one.task not in skip]
         now = [one for one in left if one.task in first]
@@ -139,7 +138,7 @@ class SecondHalf:
                 groups += closing_groups(self.bench.layout, works)
                 groups += opening_groups(self.bench.layout, one.reopen)
                 works = []
-            works += [work for work in one.works if work not in self.settings]
+            works += one.works
         groups += closing_groups(self.bench.layout, works)
         return [writer.step(group) for group in groups]
 
@@ -183,18 +182,6 @@ class SecondHalf:
         powered = bool(mains) or self._fed_inside()
         return self.tester.closed(writer, tried, mains, late, powered)
 
-    def _attach_settings(self) -> None:
-        """What is lost with a store is set right after that is restored: the pressure after the spring's load."""
-        for work in list(self.settings):
-            store = self.desk.device.things[work.keys[0]]
-            assert isinstance(store, Store)
-            lost = {key for key, _ in self.bench.layout.presence.of(store.emptied_by)}
-            for at, one in enumerate(self.closings):
-                if any(w.verb is Verb.RESTORE and lost & set(w.keys) for w in one.works):
-                    self.closings[at] = replace(one, works=(*one.works, work))
-                    self.settings.remove(work)
-                    break
-
     def _set(self, writer: Writer) -> list[Step]:
         return [writer.step([work]) for work in self.settings]
 
@@ -226,9 +213,3 @@ class SecondHalf:
     def _is_source(self, work: Work) -> bool:
         thing = self.desk.device.things[work.keys[0]]
         return isinstance(thing, Connector) and thing.source
-
-    def _is_setting(self, work: Work) -> bool:
-        thing = self.desk.device.things[work.keys[0]]
-        return (
-            isinstance(thing, Store) and thing.store == "calibration" and work.verb is Verb.RESTORE
-        )

@@ -8,7 +8,7 @@ from guidebuild.device.states import State
 from guidebuild.device.things import Store
 from guidebuild.guide.guide import Guide
 from guidebuild.plan.bench import Bench
-from guidebuild.plan.draft.closing import Back, Closing
+from guidebuild.plan.draft.closing import Back, Closing, with_settings
 from guidebuild.plan.draft.desk import Desk
 from guidebuild.plan.draft.halves import FirstHalf, SecondHalf
 from guidebuild.plan.draft.history import History, history, reopening
@@ -48,6 +48,7 @@ class _PutBack:
         new = self.told.renewed | self.told.exchanged
         back = Back(self.bench, self.bench.needs, self.told.opened, new, gone)
         closings = reopening(self.bench, self.told, self._without_plugs_outside(back.closings()))
+        closings, settings = with_settings(self.bench, closings, self._emptied(back.gone))
         begun = self._begun()
         if not any(one.works for one in closings) and not begun:
             return
@@ -57,9 +58,8 @@ class _PutBack:
             fed = tuple(one for one in found.fed if one.function not in end.tests)
             found = replace(found, fed=fed)
         half = SecondHalf(
-            self.desk, self.bench, closings, found, self.told.opened, frozenset(back.gone)
+            self.desk, self.bench, closings, found, self.told.opened, settings, frozenset(back.gone)
         )
-        half.settings += self._emptied()
         half.begin = begun
         first = FirstHalf(self.desk, self.bench, self.told.opened, self.parts)
         fitted = [work.task for work in self.told.opened[first.open :] if work.task is not None]
@@ -100,11 +100,11 @@ class _PutBack:
             if step.keys & packed or (self.part in step.keys and not unpacked)
         )
 
-    def _emptied(self) -> list[Work]:
+    def _emptied(self, gone: set[str]) -> list[Work]:
         """Settings that are lost by now, or will be when the new unit is in the hand."""
         tasks = {key for work in self.told.opened for key in work.keys}
         found = []
-        for store in self.device.stores:
+        for store in (one for one in self.device.stores if one.key not in gone):
             lost = {key for key, _ in self.layout.presence.of(store.emptied_by)}
             open_ = self.proof.end.perhaps(store.key, State.OUT) or lost & set(self.parts)
             if (
