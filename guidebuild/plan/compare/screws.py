@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from guidebuild.device.quantity import Quantity
 from guidebuild.device.screw import Screw
 from guidebuild.device.things import Case, Hole, Torque
 from guidebuild.plan.compare.conditions import written
@@ -71,5 +72,5 @@ def _torque(torque: Torque) -> str:
     return {"by-hand": "hand-tight"}.get(torque.word or "", "a figure that is not known")
 
 
-def _figures(cases: tuple[Case, ...]) -> str:  # type: ignore[type-arg]
+def _figures(cases: tuple[Case[Quantity], ...]) -> str:
     return " or ".join(f"{case.value.value} {case.value.unit}" for case in cases) or "nothing said"

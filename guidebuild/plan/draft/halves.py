@@ -1,6 +1,6 @@
 """Both halves of a guide as stages: taking apart, and putting back with its tests."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
 from guidebuild.device.acts import Verb
@@ -47,8 +47,7 @@ class FirstHalf:
         if works:
             yield Stage(title, tuple(steps(self.desk, opening_groups(self.bench.layout, works))))
 
-    def _until(self, counts: object) -> int:
-        assert callable(counts)
+    def _until(self, counts: Callable[[Work], bool]) -> int:
         return max((n + 1 for n, work in enumerate(self.works) if counts(work)), default=0)
 
     def _thing(self, work: Work) -> object:
