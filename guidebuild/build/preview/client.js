@@ -19,7 +19,7 @@
     sessionStorage.setItem(key, JSON.stringify({ step: step ? step.id : "", past, id: select.value }));
   };
   const place = JSON.parse(sessionStorage.getItem(key) || "null");
-  const restore = () => {
+  const restore = (place) => {
     const step = place && place.step && document.getElementById(place.step);
     if (place) scrollTo(0, place.past + (step ? step.getBoundingClientRect().top + scrollY : 0));
   };
@@ -44,15 +44,25 @@
     select.value = (place && place.id) || "";
     select.hidden = !told.places.length;
     document.body.classList.toggle("preview-place", Boolean(select.value));
-    restore();
+    restore(place);
     document.documentElement.dataset.preview = told.version;
+  };
+
+  // The new words at once, where the reader is; then the whole page, so that its own scripts work on them.
+  const renew = async () => {
+    remember();
+    const text = await (await fetch(location.pathname)).text();
+    const fresh = new DOMParser().parseFromString(text, "text/html");
+    document.body.replaceChildren(...fresh.body.childNodes, bar);
+    restore(JSON.parse(sessionStorage.getItem(key)));
+    setTimeout(() => { remember(); location.reload(); }, 1000);
   };
 
   const follow = async () => {
     for (;;) {
       try {
         const news = await (await fetch("/preview/wait?page=" + encodeURIComponent(page) + "&version=" + version)).json();
-        if (news.version !== version) { remember(); location.reload(); return; }
+        if (news.version !== version) { await renew(); return; }
       } catch { status.textContent = "the preview has stopped"; return; }
     }
   };

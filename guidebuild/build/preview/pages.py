@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from hashlib import sha256
 from pathlib import Path, PurePosixPath
+from time import monotonic
 from typing import Any
 
 from guidebuild.build.preview.alone import alone
@@ -19,6 +20,7 @@ from guidebuild.outputs.html.paths import guide_page
 from guidebuild.reports.parts.slip import Slip
 
 POLL = 0.05  # seconds between two looks at the folder
+QUIET = 1.5  # seconds after a save before all is built: the page that is looked at has the machine first
 
 
 @dataclass(slots=True)
@@ -34,15 +36,18 @@ class Pages:
     seen: Mapping[str, tuple[int, int]] = field(default_factory=dict)
 
     def build(self) -> None:
-        """All pages of the authors' language; the guide that is looked at before the others."""
+        """All pages of the authors' language."""
         self.seen = self.stamps()
-        if self.looked_at:
-            files, slips = self._alone(self.looked_at)
-            others = tuple(one for one in self.slips if self.looked_at not in one.guides)
-            self._show(files, slips + others)
         made = site_files(self.root, Chosen(languages=(self._language(),)))
         self.site = made
         self._show(made.files, made.result.slips)
+
+    def follow(self) -> None:
+        """The guide that is looked at."""
+        self.seen = self.stamps()
+        files, slips = self._alone(self.looked_at)
+        others = tuple(one for one in self.slips if self.looked_at not in one.guides)
+        self._show(files, slips + others)
 
     def _alone(self, path: str) -> tuple[dict[str, bytes], tuple[Slip, ...]]:
         """A fault of ours in one guide shows in the build of all, which follows."""
@@ -59,9 +64,15 @@ class Pages:
                 self.changed.notify_all()
 
     def watch(self, stop: threading.Event) -> None:
-        """Build after each change, until told to stop."""
+        """After each change the guide that is looked at; everything once nobody has saved for a while."""
+        due = 0.0
         while not stop.wait(POLL):
             if self.stamps() != self.seen:
+                if self.looked_at:
+                    self.follow()
+                due = monotonic() + (QUIET if self.looked_at else 0)
+            if due and monotonic() >= due:
+                due = 0.0
                 self.build()
 
     def stamps(self) -> dict[str, tuple[int, int]]:

@@ -2,6 +2,7 @@
 
 import json
 import secrets
+from hashlib import sha256
 from http import HTTPStatus
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from importlib.resources import files
@@ -103,8 +104,12 @@ class _Handler(BaseHTTPRequestHandler):
             return
         kind = guess_type(path)[0] or "application/octet-stream"
         if kind == "text/html":
-            body = self._with_client(body, path)
-        self._answer(HTTPStatus.OK, body, kind)
+            self._answer(HTTPStatus.OK, self._with_client(body, path), kind)
+            return
+        mark = f'"{sha256(body).hexdigest()[:20]}"'  # sheets, scripts and fonts are kept until they change
+        known = self.headers.get("If-None-Match") == mark
+        status = HTTPStatus.NOT_MODIFIED if known else HTTPStatus.OK
+        self._answer(status, b"" if known else body, kind, mark)
 
     def _with_client(self, body: bytes, path: str) -> bytes:
         """The page may ask this server, and nothing else; its own rules stay."""
@@ -119,12 +124,15 @@ class _Handler(BaseHTTPRequestHandler):
     def _data(self, data: dict[str, Any], status: HTTPStatus = HTTPStatus.OK) -> None:
         self._answer(status, json.dumps(data).encode(), "application/json")
 
-    def _answer(self, status: HTTPStatus, body: bytes, kind: str) -> None:
+    def _answer(self, status: HTTPStatus, body: bytes, kind: str, mark: str = "") -> None:
         self.send_response(status)
         text = kind.startswith("text/") or kind.endswith(("javascript", "json"))
         self.send_header("Content-Type", f"{kind}; charset=utf-8" if text else kind)
-        self.send_header("Content-Length", str(len(body)))
-        self.send_header("Cache-Control", "no-store")
+        if status is not HTTPStatus.NOT_MODIFIED:
+            self.send_header("Content-Length", str(len(body)))
+        self.send_header("Cache-Control", "no-cache" if mark else "no-store")
+        if mark:
+            self.send_header("ETag", mark)
         self.send_header("X-Content-Type-Options", "nosniff")
         self.send_header("X-Frame-Options", "DENY")
         self.send_header("Cross-Origin-Resource-Policy", "same-origin")
