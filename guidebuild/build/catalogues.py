@@ -19,9 +19,6 @@ from guidebuild.translate.segments.take import segments
 
 FOLDER = "translations"
 _NOTHING = Catalogue({}, (), ())
-Sources = Mapping[
-    str, tuple[Segment, ...]
-]  # content file -> what a translator gets of it, in order
 
 
 @dataclass(frozen=True, slots=True)

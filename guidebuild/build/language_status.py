@@ -5,6 +5,7 @@ from pathlib import Path
 
 from guidebuild.build.catalogues import FOLDER
 from guidebuild.build.take_out import now
+from guidebuild.build.whole_file import put_whole
 from guidebuild.guide.content import Content
 from guidebuild.guide.language.words import count_words
 from guidebuild.translate.catalogue.bring import Status, status
@@ -39,8 +40,6 @@ def tidy(root: Path) -> list[str]:
         catalogue, faults = read_po(text)
         new = write_po(catalogue)
         if not faults and new != text:
-            beside = path.with_name(path.name + ".part")
-            beside.write_text(new, encoding="utf-8", newline="\n")
-            beside.replace(path)
+            put_whole(path, new.encode())
             changed.append(path.relative_to(root).as_posix())
     return changed

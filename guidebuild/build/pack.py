@@ -11,6 +11,7 @@ from guidebuild.build.site_files import Chosen, Progress, SiteFiles, site_files
 from guidebuild.build.stick_page import stick_page
 from guidebuild.build.sticks import note
 from guidebuild.build.trouble import Trouble
+from guidebuild.build.whole_file import put_whole
 from guidebuild.handover.bag import bagged
 from guidebuild.handover.single import single
 from guidebuild.handover.write import WriteFailed, write_tree
@@ -83,7 +84,9 @@ def _write(wish: Wish, files: Mapping[str, bytes], progress: Progress) -> int:
     try:
         if wish.form == "zip":
             sums = {path: hashlib.sha256(data).hexdigest() for path, data in files.items()}
-            return _one_file(wish.to, zipped(files, sums))
+            data = zipped(files, sums)
+            put_whole(wish.to, data)
+            return len(data)
         if wish.form == "bag":
             info = {
                 "Bagging-Date": written_on().isoformat(),
@@ -95,13 +98,3 @@ def _write(wish: Wish, files: Mapping[str, bytes], progress: Progress) -> int:
         raise Trouble(f"{error}. What stood there before is still whole; run it again.") from error
     except OSError as error:
         raise Trouble(f"Can't write {error.filename or wish.to}: {error.strerror}.") from error
-
-
-def _one_file(to: Path, data: bytes) -> int:
-    beside = to.with_name(to.name + ".part")
-    try:
-        beside.write_bytes(data)
-        beside.replace(to)
-    finally:
-        beside.unlink(missing_ok=True)
-    return len(data)

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from guidebuild.build.site_files import SiteFiles
 from guidebuild.build.trouble import Trouble
+from guidebuild.build.whole_file import put_whole
 from guidebuild.guide.content import Content
 from guidebuild.handover.marks import Mark, marks
 from guidebuild.handover.recall import Old, recalled
@@ -42,9 +43,7 @@ def note(root: Path, site: SiteFiles, number: str, holder: str, day: str) -> Non
         if one.guide.path in site.paths
     ]
     kept = [one for one in listed(root) if one.stick != number]
-    beside = root / (NAME + ".part")
-    beside.write_text(write_list([*kept, *new]), encoding="utf-8", newline="\n")
-    beside.replace(root / NAME)
+    put_whole(root / NAME, write_list([*kept, *new]).encode())
 
 
 def outdated(root: Path, content: Content) -> list[Old]:

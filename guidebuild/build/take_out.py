@@ -7,6 +7,7 @@ from pathlib import Path, PurePosixPath
 from guidebuild.build.catalogue_header import header
 from guidebuild.build.catalogues import catalogue_of, place, read_catalogues, sources
 from guidebuild.build.trouble import Trouble
+from guidebuild.build.whole_file import put_whole
 from guidebuild.guide.content import Content
 from guidebuild.guide.language.words import count_words
 from guidebuild.source.finding import Finding
@@ -58,7 +59,7 @@ def take_out(root: Path, content: Content, language: str, form: str, out: Path |
         if place(file, language) in broken:
             continue
         path = _path(root, file, language, form, out)
-        _write(path, _text(catalogue, file, own, language, form))
+        put_whole(path, _text(catalogue, file, own, language, form).encode())
         files[os.path.relpath(path).replace(os.sep, "/")] = status(catalogue, count_words)
     return Taken(files, findings)
 
@@ -80,20 +81,9 @@ def _text(catalogue: Catalogue, file: str, own: str, language: str, form: str) -
             return write_po(catalogue)
 
 
-def _write(path: Path, text: str) -> None:
-    """Beside, then renamed: a catalogue holds a person's work, and no stop may cost it."""
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        beside = path.with_name(path.name + ".part")
-        beside.write_text(text, encoding="utf-8", newline="\n")
-        beside.replace(path)
-    except OSError as error:
-        raise Trouble(f"Can't write {path}: {error.strerror}.") from error
-
-
 def write_catalogue(root: Path, file: str, language: str, catalogue: Catalogue) -> None:
     """Put a content file's catalogue in its place."""
-    _write(root / place(file, language), write_po(catalogue))
+    put_whole(root / place(file, language), write_po(catalogue).encode())
 
 
 def _name(content: Content, file: str) -> str:

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from guidebuild.device.presence import Presence
-from guidebuild.device.things import Part
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,8 +75,3 @@ class Hosts:
                     alone = 0 if on_it is alone else alone ^ (alone & on_it)
             if alone:
                 yield Chain(alone, parts)
-
-
-def is_root(part: Part) -> bool:
-    """The base, and what stands outside the device."""
-    return part.host is None

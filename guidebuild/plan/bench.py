@@ -8,7 +8,7 @@ from guidebuild.device.acts import Verb
 from guidebuild.device.layout import Layout
 from guidebuild.device.states import Kind
 from guidebuild.device.things import Hole
-from guidebuild.plan.graph import Graph, Task, Tasks, bits, numbers
+from guidebuild.plan.graph import Graph, Task, Tasks, bits
 from guidebuild.plan.needs import Reason, at_hand, reasons
 from guidebuild.plan.openings import Opening, openings
 
@@ -104,8 +104,3 @@ def _joined(layout: Layout) -> Iterator[Opening]:
         groups.setdefault(slot if isinstance(thing, Hole) else (one.keys, one.verb), []).append(one)
     for several in groups.values():
         yield replace(several[0], keys=tuple(key for one in several for key in one.keys))
-
-
-def described(bench: Bench, tasks: Tasks) -> list[str]:
-    """The names of tasks, for messages and tests."""
-    return [bench.openings[one].name for one in numbers(tasks)]

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from guidebuild.plan.bench import Bench, Needs
 from guidebuild.plan.choose import choose
-from guidebuild.plan.graph import Graph, Tasks, bits, numbers
+from guidebuild.plan.graph import Tasks, bits, numbers
 from guidebuild.plan.habits import always, with_habits
 from guidebuild.plan.natural import natural
 from guidebuild.plan.openings import Opening
@@ -83,8 +83,3 @@ def _closure(
             if need.where & here and ways and not ways & found and not need.tasks & done:
                 found |= 1 << next(one for one in earlier if ways >> one & 1)
     return found
-
-
-def graph_of(bench: Bench, taking: Taking) -> Graph:
-    """The graph in which the order was found, isolation and all."""
-    return bench.with_needs(taking.needs)

@@ -6,7 +6,7 @@ from itertools import groupby
 from guidebuild.device.acts import Verb
 from guidebuild.device.record import POWER, Hazard
 from guidebuild.device.states import Kind
-from guidebuild.device.things import Connector, Hole, Part
+from guidebuild.device.things import Part
 from guidebuild.guide.signal_words import gravity
 from guidebuild.plan.draft.conditions import condition
 from guidebuild.plan.draft.desk import Desk
@@ -108,13 +108,3 @@ class Writer:
 def _handled(desk: Desk, hazard: Hazard) -> frozenset[str]:
     names = desk.device.names
     return frozenset(key for said in hazard.when_handling for key in names.get(said.text, ()))
-
-
-def is_plug(desk: Desk, key: str) -> bool:
-    """Whether a thing is a plug."""
-    return isinstance(desk.device.things[key], Connector)
-
-
-def is_screw(desk: Desk, key: str) -> bool:
-    """Whether a thing is a screw."""
-    return isinstance(desk.device.things[key], Hole)

@@ -4,13 +4,11 @@ import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
-from typing import TypeVar
 
 from guidebuild.translate.catalogue.change import looks
 from guidebuild.translate.po.entry import Entry
 from guidebuild.translate.segments.segment import Segment
 
-K = TypeVar("K")
 _CHECKSUM = re.compile(r"\.[0-9a-f]{6}(?:-\d+)?$")
 
 
