@@ -28,7 +28,9 @@ def run_all(
     pieces = [*_pieces(paths, jobs * PIECES), *([[]] if rest else [])]
     whole, done = Batch(), 0
     with _pool(jobs) as pool:
-        for piece, batch in zip(pieces, pool.map(partial(_piece, root), pieces), strict=True):
+        with _ctrl_c_later():  # the processes start here
+            batches = pool.map(partial(_piece, root), pieces)
+        for piece, batch in zip(pieces, batches, strict=True):
             whole.add(batch)
             done += len(piece)
             progress(done, len(paths))
@@ -63,6 +65,19 @@ def _pieces(paths: Sequence[str], count: int) -> list[Sequence[str]]:
     """The paths in about `count` runs: neighbours share a device, whose record is then read once."""
     size = -(-len(paths) // count)
     return [paths[start : start + size] for start in range(0, len(paths), size)]
+
+
+@contextmanager
+def _ctrl_c_later() -> Iterator[None]:
+    """A process that is born within never hears Ctrl-C, not even before it can be told to ignore it."""
+    if not hasattr(signal, "pthread_sigmask"):  # not on this system
+        yield
+        return
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
+        yield
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
 @contextmanager
