@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from guidebuild.device.screw import Screw
 from guidebuild.draw.dimension import from_outside, upright
 from guidebuild.draw.screw import ScrewSize, screw_id, size_of
-from guidebuild.draw.svg import Box, drawing, element, figure, line, number, text, use
+from guidebuild.draw.svg import Box, Write, drawing, element, figure, line, number, text, use
 
 _SCALES = (4, 3, 2)  # the largest at which the strip is no higher than:
 _HIGHEST = 96.0  # mm; a higher one parts a caution from its act on paper
@@ -26,13 +26,13 @@ def alike_scale(screws: Sequence[Lookalike]) -> int:
     return next((n for n in _SCALES if n * _height(sizes) <= _HIGHEST), 1)
 
 
-def alike_svg(screws: Sequence[Lookalike], title: str) -> str:
+def alike_svg(screws: Sequence[Lookalike], title: str, write: Write = figure) -> str:
     """Two or more screws, their lengths beginning on one line; each next one's difference is dimensioned.
 
     It refers to `screw_symbols` of these screws.
     """
     scale = alike_scale(screws)
-    strip = _Strip(tuple(size_of(one.screw) for one in screws), 4 / scale)
+    strip = _Strip(tuple(size_of(one.screw) for one in screws), 4 / scale, write)
     parts = [strip.screw(n, one) for n, one in enumerate(screws)]
     parts += [strip.length(n) for n in range(len(screws))]
     return drawing("view alike", strip.box, *parts, *strip.differences(), title=title, mm=scale)
@@ -50,6 +50,7 @@ class _Strip:
 
     sizes: tuple[ScrewSize, ...]
     k: float
+    write: Write
 
     @property
     def wide(self) -> float:
@@ -101,7 +102,7 @@ class _Strip:
         past = x + 0.8 * side * self.k
         ends = line("thin", (edge, 0), (past, 0))
         ends += line("thin", (foot, size.length), (past, size.length))
-        told = figure(size.length)
+        told = self.write(size.length)
         return ends + upright(x, 0, size.length, told, 1.1 * self.k, 1.4 * self.k)
 
     def differences(self) -> Iterator[str]:
@@ -122,5 +123,5 @@ class _Strip:
         to_second = middle + self.pitch - second.diameter / 2 - 0.4
         ends = line("thin", (from_first, first.length), (x + past, first.length))
         ends += line("thin", (x - past, second.length), (to_second, second.length))
-        told = figure(round(high - low, 3))
+        told = self.write(round(high - low, 3))
         return ends + from_outside(x, low, high, told, 1.1 * self.k, 1.9 * self.k)

@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator
 
-from guidebuild.draw.svg import Box, drawing, number, path, rect, text
+from guidebuild.draw.svg import Box, Write, drawing, figure, number, path, rect, text
 
 _WIDE = 240.0
 
 
-def gauge_svg(least: float | None, most: float | None, unit: str) -> str:
+def gauge_svg(least: float | None, most: float | None, unit: str, write: Write = figure) -> str:
     """At least one limit is told. The scale runs from below the lower to above the upper limit."""
     low, high = _ends(least, most)
     limits = {_place(value, low, high): value for value in (least, most) if value is not None}
@@ -21,7 +21,7 @@ def gauge_svg(least: float | None, most: float | None, unit: str) -> str:
         path("thin", "M0,9H240V19H0Z"),
         path("go", f"M{number(start)},14H{number(end)}"),
         path("wide", "".join(f"M{number(x)},2V26" for x in limits)),
-        *_figures(limits, low, high, unit),
+        *_figures(limits, low, high, unit, write),
     )
 
 
@@ -29,16 +29,18 @@ def _place(value: float, low: float, high: float) -> float:
     return _WIDE * (value - low) / (high - low)
 
 
-def _figures(limits: dict[float, float], low: float, high: float, unit: str) -> Iterator[str]:
+def _figures(
+    limits: dict[float, float], low: float, high: float, unit: str, write: Write
+) -> Iterator[str]:
     """The limits first; an end of the scale only where it leaves them room."""
     for x, value in limits.items():
         last = x == max(limits) and x > 0.7 * _WIDE
-        words = f"{_figure(value)} {unit}" if last else _figure(value)
+        words = f"{_rounded(value, write)} {unit}" if last else _rounded(value, write)
         yield text("fig", (x, 41), words, 14)
     if min(limits) > 0.2 * _WIDE:
-        yield text("fig", (0, 41), _figure(low), 14)
+        yield text("fig", (0, 41), _rounded(low, write), 14)
     if max(limits) <= 0.7 * _WIDE:
-        yield text("fig", (_WIDE + 24, 41), f"{_figure(high)} {unit}", 14, "end")
+        yield text("fig", (_WIDE + 24, 41), f"{_rounded(high, write)} {unit}", 14, "end")
 
 
 def _ends(least: float | None, most: float | None) -> tuple[float, float]:
@@ -53,5 +55,6 @@ def _ends(least: float | None, most: float | None) -> tuple[float, float]:
     return (0.0 if least >= 0 > low else low), most + room
 
 
-def _figure(value: float) -> str:
-    return f"{value:.4g}".replace("-", "−")
+def _rounded(value: float, write: Write) -> str:
+    """Four figures are enough beside a scale."""
+    return write(float(f"{value:.4g}")).replace("-", "−")

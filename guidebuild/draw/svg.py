@@ -1,10 +1,11 @@
 """SVG as strings: numbers, elements, and a whole drawing with its title and description."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
+from typing import TypeAlias
 from xml.sax.saxutils import escape, quoteattr
 
 _NEEDLESS = re.compile(
@@ -64,6 +65,10 @@ def figure(value: float) -> str:
     """A number as a reader meets it: at most three decimals, no needless zero, never `-0`."""
     text = f"{value:.3f}".rstrip("0").rstrip(".")
     return "0" if text == "-0" else text
+
+
+# How the page's language writes a figure; a drawing knows no language.
+Write: TypeAlias = Callable[[float], str]
 
 
 def number(value: float) -> str:

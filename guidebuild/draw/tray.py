@@ -5,7 +5,18 @@ from dataclasses import dataclass
 from guidebuild.device.screw import Screw
 from guidebuild.draw.dimension import upright
 from guidebuild.draw.screw import screw_id, size_of
-from guidebuild.draw.svg import Box, drawing, element, figure, line, number, path, text, use
+from guidebuild.draw.svg import (
+    Box,
+    Write,
+    drawing,
+    element,
+    figure,
+    line,
+    number,
+    path,
+    text,
+    use,
+)
 
 _GAP = 2.6  # mm between two screws
 _WIDE = 82.0  # mm: a pocket's drawing is never wider (the pockets stand two abreast on A4)
@@ -30,7 +41,7 @@ def lie_height(screw: Screw, count: int) -> float:
     return _box(screw, count, _lying(screw)).height
 
 
-def lie_svg(screw: Screw, count: int, title: str) -> str:
+def lie_svg(screw: Screw, count: int, title: str, write: Write = figure) -> str:
     """`count` screws upright beside each other with one head from above and the length dimensioned, 1:1.
 
     It refers to `screw_symbols` of this screw.
@@ -42,7 +53,7 @@ def lie_svg(screw: Screw, count: int, title: str) -> str:
     cross = line("ctr", (-0.8, head_y), (2 * half + 0.8, head_y))
     cross += line("ctr", (half, head_y - half - 0.8), (half, head_y + half + 0.8))
     upright_ones = [_standing(screw, lying.place(i)) for i in range(count)]
-    dimension = _dimension(screw, lying)
+    dimension = _dimension(screw, lying, write)
     box = _box(screw, count, lying)
     return drawing("lie", box, top, cross, *upright_ones, dimension, title=title, mm=1)
 
@@ -64,14 +75,14 @@ def _standing(screw: Screw, at: tuple[float, float]) -> str:
     return element("g", use(screw_id(screw)), axis, transform=turn)
 
 
-def _dimension(screw: Screw, lying: _Lying) -> str:
+def _dimension(screw: Screw, lying: _Lying, write: Write) -> str:
     size = size_of(screw)
     half = float(size.head.diameter) / 2
     x = lying.first - half - 4.0
     ends = line("thin", (x - 1, 0), (lying.first - half - 0.6, 0))
     foot = lying.first - size.diameter / 2 - 0.6
     ends += line("thin", (x - 1, size.length), (foot, size.length))
-    return ends + upright(x, 0, size.length, figure(size.length), 1.8, 3.5)
+    return ends + upright(x, 0, size.length, write(size.length), 1.8, 3.5)
 
 
 def _box(screw: Screw, count: int, lying: _Lying) -> Box:

@@ -80,6 +80,15 @@ class Sayer:
         """A number with the language's separators."""
         return write_number(Decimal(value), self.language)
 
+    def figure(self, value: float) -> str:
+        """The same for a drawing: at most three figures behind the point, no needless zero."""
+        return self.number(Decimal(f"{value:.3f}".rstrip("0").rstrip(".")))
+
+    def hole(self, id: str) -> str:
+        """A hole's id: `upper-left` is said in words, `a` stays what the drawing shows."""
+        key = f"hole.{id}"
+        return self.plain(key) if self.has(key) else id
+
     def quantity(self, value: Decimal, unit: str) -> Text:
         """`0.30 N·m`; a bare count has no unit, and an angle no space (SI brochure 5.4.3)."""
         space = "" if unit in ANGLES or not unit else NARROW

@@ -57,5 +57,6 @@ def _strip(reading: Reading, mixed: list[Numbered]) -> Likes:
         svg=alike_svg(
             shown,
             say.plain("alike.drawing", numbers=say.listed(numbers), sizes=sizes, scale=scale),
+            say.figure,
         ),
     )

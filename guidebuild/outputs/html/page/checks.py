@@ -8,7 +8,7 @@ from guidebuild.draw.gauge import gauge_svg
 from guidebuild.guide.blocks.check import Check, Measure
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
-from guidebuild.translate.messages.text import Mark, Text, text
+from guidebuild.translate.messages.text import Text, text
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,20 +44,21 @@ class CheckView:
     expect: Text
     measured: Measured | None
     ways: tuple[Way, ...]
-    functions: tuple[str, ...]
+    functions: str
     note: Text
     kind: str = "check"
 
 
 def check_view(reading: Reading, check: Check, id: str, among: int) -> CheckView:
     """The check with its ways on, those that the proof found for its functions too."""
+    between = reading.say.plain("list.between")
     functions = (reading.device.functions.get(said.text) for said in check.tests)
     return CheckView(
         id=id,
         expect=reading.author.words(check.expect),
         measured=_measured(reading, check.measure) if check.measure else None,
         ways=tuple(_ways(reading, check, among)),
-        functions=tuple(name.text for name in functions if name is not None),
+        functions=between.join(name.text for name in functions if name is not None),
         note=reading.author.words(check.note),
     )
 
@@ -102,15 +103,15 @@ def _measured(reading: Reading, measure: Measure) -> Measured:
     say = reading.say
     least, most = measure.least, measure.most
     if least is not None and most is not None:
-        number = text(f"{say.number(least)} {say.plain('range.to')} {say.number(most)}")
-        expected: Text = text("".join(p.words for p in number) + f"\u00a0{measure.unit}", _Q)
+        high = say.quantity(most, measure.unit)
+        expected: Text = say("range.between", low=say.number(least), high=high)
     elif most is not None:
         expected = say("range.at-most", limit=say.quantity(most, measure.unit))
     elif least is not None:
         expected = say("range.at-least", limit=say.quantity(least, measure.unit))
     else:
         expected = ()
-    gauge = gauge_svg(_float(least), _float(most), measure.unit) if expected else ""
+    gauge = gauge_svg(_float(least), _float(most), measure.unit, say.figure) if expected else ""
     return Measured(
         reading.author.words(measure.quantity), expected, least, most, measure.unit, gauge
     )
@@ -118,6 +119,3 @@ def _measured(reading: Reading, measure: Measure) -> Measured:
 
 def _float(value: Decimal | None) -> float | None:
     return None if value is None else float(value)
-
-
-_Q = Mark.QUANTITY

@@ -120,7 +120,7 @@ def _caption(reading: Reading, keys: Sequence[str]) -> Text:
     numbers = dict.fromkeys(reading.labels.of(key) for key in keys if key in holes)
     parts: list[Text] = []
     if others:
-        parts.append((*say.listed(others, "unit"), *text(".")))
+        parts.append(say("list.sentence", words=say.listed(others, "unit")))
     if numbers:
         marks = say.listed([text(number, Mark.REFERENCE) for number in numbers], "unit")
         count = sum(key in holes for key in keys)

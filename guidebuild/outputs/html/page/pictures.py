@@ -84,9 +84,10 @@ def _caption(reading: Reading, name: str, lines: list[Line], shown: set[str]) ->
         one.number for key in there for one, _ in reading.labels.of_hole.get(key, ())
     )
     others = [key for key in there if key not in reading.labels.of_hole]
-    parts = [text(f"{name}.")]
+    parts = [say("list.sentence", words=name)]
     if others:
-        parts.append((*say.listed([reading.named(key) for key in others], "unit"), *text(".")))
+        words = say.listed([reading.named(key) for key in others], "unit")
+        parts.append(say("list.sentence", words=words))
     if screws:
         numbers = say.listed([text(number, Mark.REFERENCE) for number in screws], "unit")
         holes = sum(key in reading.labels.of_hole for key in there)

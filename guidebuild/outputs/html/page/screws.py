@@ -105,7 +105,7 @@ def _row(
         designation=whole_words(reading.say, one.screw),
         driver=one.screw.drive or "",
         group=known.name.text if known and known.name else group.replace("-", " "),
-        holes=tuple(hole.hole for hole in holes if isinstance(hole, Hole)),
+        holes=tuple(reading.say.hole(hole.hole) for hole in holes if isinstance(hole, Hole)),
         torque=_torque(reading, first, where),
         out=_numbered(reading, out),
         back=_numbered(reading, back),

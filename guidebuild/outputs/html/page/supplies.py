@@ -74,8 +74,7 @@ def _others(reading: Reading, brought: set[str]) -> Iterator[Supply]:
 
 
 def _amount(reading: Reading, id: str, count: Decimal) -> Text:
-    amount = reading.say.number(count)
-    return (*_named(reading, id), *text(f", {amount}"))
+    return reading.say.listed([_named(reading, id), text(reading.say.number(count))], "unit")
 
 
 def _named(reading: Reading, id: str) -> Text:

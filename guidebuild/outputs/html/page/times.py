@@ -7,7 +7,7 @@ from guidebuild.guide.blocks.wait import Wait
 from guidebuild.guide.inside import items
 from guidebuild.outputs.html.page.counting import add
 from guidebuild.outputs.html.page.reading import Reading
-from guidebuild.translate.messages.text import Mark, Text, plain, text
+from guidebuild.translate.messages.text import Text
 
 
 def work_time(reading: Reading) -> Text:
@@ -41,7 +41,6 @@ def _range(reading: Reading, weighted: Iterable[tuple[int, int]]) -> Text:
     if least == most or least // 60 == most // 60:
         return say.time(Decimal(most))
     if least % 60 == most % 60 == 0 and most < 7200:
-        words = f"{least // 60} {say.plain('range.to')} {most // 60}\u00a0min"
-        return text(words, Mark.QUANTITY)
-    low, high = plain(say.time(Decimal(least))), plain(say.time(Decimal(most)))
-    return text(f"{low} {say.plain('range.to')} {high}", Mark.QUANTITY)
+        high = say.quantity(Decimal(most // 60), "min")
+        return say("range.between", low=least // 60, high=high)
+    return say("range.between", low=say.time(Decimal(least)), high=say.time(Decimal(most)))

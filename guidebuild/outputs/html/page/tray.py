@@ -89,7 +89,7 @@ def _pocket(reading: Reading, rows: Sequence[ScrewRow], steps: StepLinks) -> Tra
         title=say("tray.pocket", count=most, number=how_many, size=size),
         kind=say.listed(kind, "unit"),
         lots=lots,
-        svg=lie_svg(screw, most, title) if drawn else "",
+        svg=lie_svg(screw, most, title, say.figure) if drawn else "",
         height=_height(screw, most if drawn else 0, len(lots)),
     )
 

@@ -151,7 +151,7 @@ def _details(reading: Reading, act: FastenerAct | None, turns: list[_Turn]) -> I
     if first.screw and first.screw.screw.drive and first.verb is not Verb.START:
         yield text(first.screw.screw.drive)
     if act is not None and act.screw_from is not None:
-        yield say("act.from-hole", hole=act.screw_from.text)
+        yield say("act.from-hole", hole=say.hole(act.screw_from.text))
     elif not first.hole.captive and first.screw and _pocket(first.verb):
         way = "to" if first.verb in _TO_TRAY else "from"
         yield say(f"act.{way}-pocket", number=first.screw.number)
