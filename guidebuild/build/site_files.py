@@ -14,6 +14,7 @@ from guidebuild.build.translations import Translation, translation
 from guidebuild.guide.content import Content
 from guidebuild.reports.parts.report import Fault, Report
 from guidebuild.translate.pseudo import is_pseudo
+from guidebuild.translate.xliff.shapes import is_language
 
 Progress = Callable[[int, int], None]
 
@@ -76,8 +77,8 @@ def _others(
     root: Path, content: Content, paths: Sequence[str], wanted: Sequence[str]
 ) -> list[Translation]:
     """The other languages; in each, the guides that have a catalogue in it."""
-    named = [*content.settings.languages[1:], *(one for one in wanted if is_pseudo(one))]
-    languages = [one for one in dict.fromkeys(named) if not wanted or one in wanted]
+    own, *named = content.settings.languages
+    languages = [one for one in dict.fromkeys(wanted or named) if one != own and is_language(one)]
     there = [
         (one, [path for path in paths if is_pseudo(one) or has_catalogue(root, path, one)])
         for one in languages

@@ -31,6 +31,7 @@ def run(args: Namespace) -> int:
     # Only now what is slow to load: wrong use is told at once.
     from pathlib import Path
 
+    from guidebuild.build.languages.remarks import remarks
     from guidebuild.build.make import make
     from guidebuild.build.site_files import Chosen
     from guidebuild.cli.progress import Bar
@@ -43,6 +44,8 @@ def run(args: Namespace) -> int:
         bar.close()
     report = made.report(asking.prefix(content.root))
     reporting.write(reports, report)
+    for remark in remarks(made.site.languages, chosen.languages) if made.written else ():
+        print(remark, file=sys.stderr)
     if made.written:
         print(f"Written: {made.written} files. Open {args.out}/START.html.", file=sys.stderr)
     return codes.of(report, args.trace)

@@ -47,5 +47,4 @@ def tongues(
 
 def _tongue(tag: str, here: str, page: str) -> Tongue:
     say = Sayer(tag)
-    name = say.plain("title.language-name") if say.speaks and "-X" not in tag else tag
-    return Tongue(tag, name, say.direction, page, tag == here)
+    return Tongue(tag, say.name, say.direction, page, tag == here)

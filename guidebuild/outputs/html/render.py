@@ -90,6 +90,8 @@ def environment(theme: str, language: str) -> Environment:
     env.globals |= {
         "say": said,
         "language": language,
+        "language_name": say.name,
+        "speaks": say.speaks,
         "direction": say.direction,
         "script_words": tuple(form for key in _SCRIPTED for form in say.forms(key).items()),
         "comma": say.plain("list.between"),

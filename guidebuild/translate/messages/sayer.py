@@ -37,6 +37,12 @@ class Sayer:
         return bool(self._own)
 
     @property
+    def name(self) -> str:
+        """The language's name in itself; the tag of one that nobody speaks, or that has no messages."""
+        known = self.speaks and "-X" not in self.language
+        return self.plain("title.language-name") if known else self.language
+
+    @property
     def direction(self) -> str:
         """`rtl` or `ltr`."""
         return "rtl" if self.language.partition("-")[0] in RIGHT_TO_LEFT else "ltr"
