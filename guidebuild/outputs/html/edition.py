@@ -36,13 +36,11 @@ class Tongue:
     here: bool
 
 
-def tongues(
-    editions: Sequence[Edition], here: str, page: Callable[[str], str]
-) -> tuple[Tongue, ...]:
+def tongues(languages: Sequence[str], here: str, page: Callable[[str], str]) -> tuple[Tongue, ...]:
     """All languages of a page; none where there is only one."""
-    if len(editions) < 2:
+    if len(languages) < 2:
         return ()
-    return tuple(_tongue(one.language, here, page(one.language)) for one in editions)
+    return tuple(_tongue(one, here, page(one)) for one in languages)
 
 
 def _tongue(tag: str, here: str, page: str) -> Tongue:

@@ -1,6 +1,6 @@
 """Where an author's link leads in the site: to a step of the same guide, or to another guide; else nowhere."""
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Container
 from posixpath import join, normpath, relpath
 from urllib.parse import unquote
 
@@ -9,7 +9,7 @@ from guidebuild.guide.guide import Guide
 Links = Callable[[str], str | None]
 
 
-def links(guide: Guide, guides: Collection[str]) -> Links:
+def links(guide: Guide, guides: Container[str]) -> Links:
     """`guides`: content paths of all guides in the site. What leads out of it is shown as words, not as a link."""
     steps = frozenset(step.id for step in guide.steps)
     folder = guide.path.rpartition("/")[0]

@@ -6,17 +6,19 @@ from dataclasses import replace
 from guidebuild.draw.photo import Photo
 from guidebuild.draw.view import Drawn
 from guidebuild.guide.content import Content
+from guidebuild.guide.settings import Settings
 from guidebuild.outputs.html.assets import assets
-from guidebuild.outputs.html.edition import Edition, Tongue, tongues
+from guidebuild.outputs.html.edition import Edition, tongues
 from guidebuild.outputs.html.links import links
 from guidebuild.outputs.html.page.guide import GuideView, guide_view
 from guidebuild.outputs.html.page.reading import Reading, reading
-from guidebuild.outputs.html.page.start import GuideEntry, start_view
+from guidebuild.outputs.html.page.start import GuideEntry, entry, start_view
 from guidebuild.outputs.html.page.tray import tray_view
 from guidebuild.outputs.html.paths import guide_page, root_of, start_page, tray_page
 from guidebuild.outputs.html.photos import photo_files, photographs
 from guidebuild.outputs.html.render import page
-from guidebuild.outputs.html.views import Load, views
+from guidebuild.outputs.html.views import Load, SeenAs, seen_as, views_of
+from guidebuild.outputs.made import Elsewhere, Listed, Made, nowhere
 from guidebuild.proof.proof import Proof
 
 Files = Iterator[tuple[str, bytes]]
@@ -30,56 +32,80 @@ def make_site(
     `translations` are the other languages, proved as `proofs` are. Pure but for the theme's own files, which
     ship with guidebuild.
     """
+    made = make_pages(content, proofs, load, translations)
+    return {**made.files, **make_lists(content.settings, made.listed)}
+
+
+def make_pages(
+    content: Content,
+    proofs: Sequence[Proof],
+    load: Load,
+    translations: Sequence[Edition] = (),
+    elsewhere: Elsewhere = nowhere,
+) -> Made:
+    """All but what lists every guide; `elsewhere` knows the guides of the site that are not among the proofs."""
     theme = content.settings.theme
     files: dict[str, bytes] = dict(assets(theme))
-    drawn = {proof.device.id: views(proof.device, load) for proof in proofs}
+    drawn = views_of(proofs, load)
     photos = photographs(proofs, load)
     files |= dict(photo_files(photos))
     own = Edition(content.settings.languages[0], content, tuple(proofs))
     editions = (own, *translations)
+    listed = {}
     for edition in editions:
-        files |= dict(_edition(theme, edition, editions, drawn, photos))
-    return files
+        entries: list[GuideEntry] = []
+        files |= dict(_edition(theme, edition, editions, drawn, photos, elsewhere, entries))
+        listed[edition.language] = tuple(entries)
+    return Made(files, listed)
+
+
+def make_lists(settings: Settings, listed: Listed) -> Mapping[str, bytes]:
+    """The start page of each language, the authors' own first."""
+    return dict(_start(settings, language, listed) for language in listed)
 
 
 def _edition(
     theme: str,
     edition: Edition,
     editions: Sequence[Edition],
-    drawn: Mapping[str, Mapping[str, Drawn]],
+    drawn: Mapping[SeenAs, Mapping[str, Drawn]],
     photos: Mapping[str, Photo],
+    elsewhere: Elsewhere,
+    entries: list[GuideEntry],
 ) -> Files:
-    """All pages of one language."""
+    """All pages of one language; what its start page says of each is added to `entries`."""
     language, content = edition.language, edition.content
-    entries = []
+    there = elsewhere(language, edition.paths)
     for proof in edition.proofs:
-        link = links(proof.guide, edition.paths)
+        link = links(proof.guide, there)
         said = reading(proof, language, content.tools, content.settings, edition.stale, link)
         path = proof.guide.path
         said = replace(said, photos=photos, root=root_of(guide_page(path, language)))
-        view = guide_view(said, drawn.get(proof.device.id, {}))
-        entries.append(GuideEntry(guide_page(path, language), proof.device.id, view))
-        shown = [one for one in editions if path in one.paths]
-        yield from _guide(theme, language, path, view, shown)
+        view = guide_view(said, drawn[seen_as(proof.device)])
+        entries.append(entry(guide_page(path, language), proof.device.id, view))
+        shown = [one.language for one in editions if path in one.paths]
+        yield from _guide(theme, language, path, view, shown, editions[0].language)
         if view.screws:
             yield _tray(theme, said, view, editions[0].language)
-    start = start_view(content.settings, entries)
-    first = editions[0].language
+
+
+def _start(settings: Settings, language: str, listed: Listed) -> tuple[str, bytes]:
+    first = next(iter(listed))
     here = start_page(language, first)
     values = {
-        "start": start,
+        "start": start_view(settings, listed[language]),
         "root": root_of(here),
-        "tongues": tongues(editions, language, lambda tag: start_page(tag, first)),
+        "tongues": tongues(tuple(listed), language, lambda tag: start_page(tag, first)),
     }
-    yield here, page(theme, language, "start.html", **values)
+    return here, page(settings.theme, language, "start.html", **values)
 
 
 def _guide(
-    theme: str, language: str, path: str, view: GuideView, editions: Sequence[Edition]
+    theme: str, language: str, path: str, view: GuideView, shown: Sequence[str], first: str
 ) -> Files:
     """The sheet of a guide."""
-    shared = _shared(path, language, view, editions[0].language)
-    tongues_to = _to(editions, language, path)
+    shared = _shared(path, language, view, first)
+    tongues_to = tongues(shown, language, lambda tag: guide_page(path, tag))
     yield (
         guide_page(path, language),
         page(theme, language, "guide.html", **shared, tongues=tongues_to),
@@ -109,7 +135,3 @@ def _shared(path: str, language: str, view: GuideView, first: str) -> dict[str, 
 
 def _name(page: str) -> str:
     return page.rpartition("/")[2]
-
-
-def _to(editions: Sequence[Edition], language: str, path: str) -> tuple[Tongue, ...]:
-    return tongues(editions, language, lambda tag: guide_page(path, tag))

@@ -1,12 +1,29 @@
 """The views of a device's record, read once from the author's drawings."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
 from posixpath import join
 
 from guidebuild.device.record import Device
 from guidebuild.draw.view import Drawn, read_view
+from guidebuild.proof.proof import Proof
 
 Load = Callable[[str], bytes | None]  # a file of the content folder by its path there
+SeenAs = tuple[str, frozenset[str]]
+
+
+def seen_as(device: Device) -> SeenAs:
+    """What a view's layers depend on: a guide may bring packing to a device, and models of its own."""
+    return device.id, frozenset(device.names)
+
+
+def views_of(proofs: Sequence[Proof], load: Load) -> dict[SeenAs, Mapping[str, Drawn]]:
+    """The views of all guides' devices, each read once."""
+    found: dict[SeenAs, Mapping[str, Drawn]] = {}
+    for proof in proofs:
+        seen = seen_as(proof.device)
+        if seen not in found:
+            found[seen] = views(proof.device, load)
+    return found
 
 
 def views(device: Device, load: Load) -> dict[str, Drawn]:

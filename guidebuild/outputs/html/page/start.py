@@ -6,25 +6,53 @@ from itertools import groupby
 
 from guidebuild.guide.settings import Settings
 from guidebuild.outputs.html.page.guide import GuideView
+from guidebuild.outputs.html.page.index import Found
 from guidebuild.translate.messages.text import Text, plain
 
 
 @dataclass(frozen=True, slots=True)
 class GuideEntry:
-    """A guide as the start page lists it."""
+    """A guide as the start page lists it: it needs no more of it, so that guides may be made ready in parts.
+
+    `words`: what a search finds it by, beside what stands in its line: steps, parts, screws, faults.
+    """
 
     href: str
     device: str
-    view: GuideView
+    device_name: Text
+    portrait: str
+    number: str
+    title: Text
+    issue: str
+    time: Text
+    status: str
+    words: str
+    found_by: tuple[Found, ...]
 
-    @property
-    def words(self) -> str:
-        """What a search finds it by, beside what stands in its line: steps, parts, screws, faults."""
-        said = [step.title for step in self.view.steps]
-        said += [fault.see for fault in self.view.faults]
-        said += [supply.name for supply in self.view.supplies]
-        numbers = [supply.number for supply in self.view.supplies if supply.number]
-        return " ".join([*dict.fromkeys(plain(one) for one in said), *numbers])
+
+def entry(href: str, device: str, view: GuideView) -> GuideEntry:
+    """What the start page says of a guide."""
+    return GuideEntry(
+        href=href,
+        device=device,
+        device_name=view.device,
+        portrait=view.portrait,
+        number=view.number,
+        title=view.title,
+        issue=view.issue,
+        time=view.time,
+        status=view.status,
+        words=_searched(view),
+        found_by=view.found_by,
+    )
+
+
+def _searched(view: GuideView) -> str:
+    said = [step.title for step in view.steps]
+    said += [fault.see for fault in view.faults]
+    said += [supply.name for supply in view.supplies]
+    numbers = [supply.number for supply in view.supplies if supply.number]
+    return " ".join([*dict.fromkeys(plain(one) for one in said), *numbers])
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +109,7 @@ def _devices(entries: Sequence[GuideEntry]) -> Iterator[DeviceEntry]:
     for entry in entries:
         by_device.setdefault(entry.device, []).append(entry)
     for id, guides in by_device.items():
-        yield DeviceEntry(id, guides[0].view.device, guides[0].view.portrait, tuple(guides))
+        yield DeviceEntry(id, guides[0].device_name, guides[0].portrait, tuple(guides))
 
 
 def _letters(entries: Sequence[GuideEntry]) -> Iterator[tuple[str, tuple[Word, ...]]]:
@@ -94,12 +122,12 @@ def _words(entries: Sequence[GuideEntry]) -> Iterator[Word]:
     places: dict[str, list[Place]] = {}
     for entry in entries:
         steps: dict[str, dict[tuple[str, str], None]] = {}
-        for found in entry.view.found_by:
+        for found in entry.found_by:
             known = steps.setdefault(found.words, {})
             if found.step is not None:
                 known[f"{entry.href}#{found.step[0]}", found.step[1]] = None
         for words, some in steps.items():
-            number = entry.view.number or plain(entry.view.title)
+            number = entry.number or plain(entry.title)
             places.setdefault(words, []).append(Place(entry.href, number, tuple(some)))
     for words, all_places in places.items():
         yield Word(words, tuple(all_places))
