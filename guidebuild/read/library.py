@@ -20,6 +20,7 @@ from guidebuild.read.shape.entry import Entry
 from guidebuild.read.yaml.read import read_entry
 from guidebuild.source.edit import Edit
 from guidebuild.source.nearest import nearest
+from guidebuild.source.respelt import respelt
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 
@@ -146,7 +147,7 @@ class Library:
         self.report.tell(
             unknown_id,
             said.span,
-            edits=(Edit(said.span, guess),) if guess else (),
+            edits=respelt(said.span, said.text, known),
             what=what,
             id=said.text,
             do=f"write `{guess}`" if guess else "write " + file.format(said.text),

@@ -7,8 +7,7 @@ from guidebuild.device.states import WORDS, Kind, State
 from guidebuild.read.faults import unknown_value
 from guidebuild.read.report import Report
 from guidebuild.read.shape.entry import Entry
-from guidebuild.source.edit import Edit
-from guidebuild.source.nearest import nearest
+from guidebuild.source.respelt import respelt
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 
@@ -58,11 +57,10 @@ def state(word: Said | None, kind: Kind, report: Report) -> State | None:
     known = WORDS[kind]
     if word.text in known:
         return known[word.text]
-    guess = nearest(word.text, known)
     report.tell(
         unknown_value,
         word.span,
-        edits=(Edit(word.span, guess),) if guess else (),
+        edits=respelt(word.span, word.text, known),
         value=word.text,
         what="state of the power" if kind is Kind.POWER else f"state of a {kind.value}",
         do="write one of " + ", ".join(known),

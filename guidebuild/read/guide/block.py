@@ -16,8 +16,8 @@ from guidebuild.read.report import Report
 from guidebuild.read.shape.entry import Entry
 from guidebuild.read.shape.schema import block_names
 from guidebuild.read.yaml.read import read_entries, read_entry
-from guidebuild.source.edit import Edit
 from guidebuild.source.nearest import meant, nearest
+from guidebuild.source.respelt import respelt
 
 HEADS = frozenset({"stage", "step", "method"})  # say something of their section
 Read: TypeAlias = Callable[[str, Entry, Report], Any]
@@ -43,7 +43,7 @@ def name_of(fence: Fence, report: Report) -> str | None:
         unknown_block,
         fence.name.span,
         lost=sure is None,
-        edits=(Edit(fence.name.span, guess),) if guess else (),
+        edits=respelt(fence.name.span, name, known),
         name=name,
         do=f"write `{guess}`" if guess else "the blocks are " + ", ".join(known),
     )

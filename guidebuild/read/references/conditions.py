@@ -7,9 +7,9 @@ from guidebuild.device.condition import Condition, Is, leaves
 from guidebuild.device.option import Option
 from guidebuild.read.faults import unknown_id, unknown_value
 from guidebuild.read.report import Report
-from guidebuild.source.edit import Edit
 from guidebuild.source.finding import Related
 from guidebuild.source.nearest import nearest
+from guidebuild.source.respelt import respelt
 from guidebuild.source.span import Span
 
 
@@ -38,7 +38,7 @@ def _no_option(
     report.tell(
         unknown_id,
         span,
-        edits=(Edit(span, guess),) if guess else (),
+        edits=respelt(span, leaf.option, options),
         related=related,
         same=("option", leaf.option),
         what="option",
@@ -51,11 +51,10 @@ def _no_value(leaf: Is, option: Option, report: Report) -> None:
     known = [value.id for value in option.values]
     for value in sorted(leaf.values - set(known)):
         span = _word(leaf.span, value, after=len(leaf.option))
-        guess = nearest(value, known)
         report.tell(
             unknown_value,
             span,
-            edits=(Edit(span, guess),) if guess else (),
+            edits=respelt(span, value, known),
             related=(Related(option.span, "its answers stand here"),),
             value=value,
             what=f"answer to `{option.id}`",

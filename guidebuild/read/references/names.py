@@ -7,8 +7,8 @@ from guidebuild.device.record import Device
 from guidebuild.device.states import Kind
 from guidebuild.read.faults import unknown_id
 from guidebuild.read.report import Report
-from guidebuild.source.edit import Edit
 from guidebuild.source.nearest import meant, nearest
+from guidebuild.source.respelt import respelt
 from guidebuild.source.said import Said
 
 _CALLED = {
@@ -117,7 +117,7 @@ def tell_unknown(
         unknown_id,
         said.span,
         lost=lost,
-        edits=(Edit(said.span, guess),) if guess else (),
+        edits=() if instead else respelt(said.span, said.text, known),
         same=(family or what, said.text),
         what=what,
         id=said.text,

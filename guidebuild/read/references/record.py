@@ -14,8 +14,8 @@ from guidebuild.read.references.conditions import look_up_conditions
 from guidebuild.read.references.names import Names
 from guidebuild.read.report import Report
 from guidebuild.read.shape.entry import Entry
-from guidebuild.source.edit import Edit
 from guidebuild.source.nearest import nearest
+from guidebuild.source.respelt import respelt
 from guidebuild.source.said import Said
 
 
@@ -93,7 +93,7 @@ def _marked(id_: Said, where: Said, names: Names) -> bool:
     if id_.text in known or names.report.knows(id_.span):
         return id_.text in known
     guess = nearest(id_.text, known)
-    edits = (Edit(id_.span, guess),) if guess and id_.span.text == id_.text else ()
+    edits = respelt(id_.span, id_.text, known) if id_.span.text == id_.text else ()
     do = f"write `{guess}`" if guess else "take it out, or add it to the record"
     names.report.tell(
         point_unknown, id_.span, lost=False, edits=edits, id=id_.text, where=where.text, do=do

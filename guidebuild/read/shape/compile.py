@@ -15,8 +15,8 @@ from guidebuild.read.shape.reading import TRAPPED, Reading
 from guidebuild.read.shape.scalars import SCALARS
 from guidebuild.read.shape.schema import Schema, document, follow
 from guidebuild.read.shape.words import refuse, says
-from guidebuild.source.edit import Edit
-from guidebuild.source.nearest import meant, nearest
+from guidebuild.source.nearest import meant
+from guidebuild.source.respelt import respelt
 from guidebuild.source.said import Said
 
 Reader: TypeAlias = Callable[[Any, Reading], Any]  # (node, reading) -> value or LOST
@@ -80,12 +80,12 @@ def _word(words: tuple[str, ...]) -> Reader:
             if node.value in words:
                 return reading.said(node)
             value = reading.said(node)
-            guess, sure = nearest(node.value, words), meant(node.value, words)
+            sure = meant(node.value, words)
             reading.report.tell(
                 unknown_value,
                 value.span,
                 lost=sure is None,
-                edits=(Edit(value.span, guess),) if guess else (),
+                edits=respelt(value.span, node.value, words),
                 value=node.value,
                 what=f"value of `{reading.key}`",
                 do="write " + ", ".join(f"`{one}`" for one in words),

@@ -12,9 +12,9 @@ from guidebuild.read.shape.entry import LOST, Entry
 from guidebuild.read.shape.reading import Reading
 from guidebuild.read.shape.schema import Schema, follow
 from guidebuild.read.shape.words import refuse
-from guidebuild.source.edit import Edit
 from guidebuild.source.finding import Related
 from guidebuild.source.nearest import meant, nearest
+from guidebuild.source.respelt import respelt
 from guidebuild.source.span import Span
 
 Reader: TypeAlias = Callable[[Any, Reading], Any]
@@ -41,7 +41,7 @@ def map_reader(schema: Schema, inside: str, compile_: Compile) -> Reader:
 
     def read_map(node: Any, reading: Reading) -> Any:
         if type(node) is not MappingNode:
-            return refuse(node, reading, {"type": "object"})
+            return refuse(node, reading, schema)
         if not reading.spend(len(node.value), node):
             return LOST
         return _read(keys, node, reading)
@@ -73,11 +73,12 @@ def _keys(schema: Schema, inside: str, compile_: Compile) -> Keys:
 
 def _read(keys: Keys, node: Any, reading: Reading) -> Entry:
     entry = Entry((reading, node))
-    outer = reading.key
+    outer, lost = reading.key, False
     for key_node, value_node in node.value:
         reading.key = outer
         name = _name(keys, key_node, entry, reading)
         if name is None:
+            lost = True
             continue
         entry.marks[name] = (reading, key_node)
         reading.key = name
@@ -88,7 +89,7 @@ def _read(keys: Keys, node: Any, reading: Reading) -> Entry:
         if value is not LOST:
             entry.values[name] = value
     reading.key = outer
-    _ask_for(keys, entry, reading)
+    _ask_for(keys, entry, reading, lost)
     return entry
 
 
@@ -128,7 +129,7 @@ def _unknown(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | Non
         unknown_key,
         span,
         lost=sure is None,
-        edits=(Edit(span, guess),) if guess else (),
+        edits=respelt(span, name, free),
         key=name,
         where=f"`{reading.key}`",
         do=do,
@@ -136,17 +137,17 @@ def _unknown(keys: Keys, node: Any, entry: Entry, reading: Reading) -> str | Non
     return sure
 
 
-def _ask_for(keys: Keys, entry: Entry, reading: Reading) -> None:
-    """Keys that must be there."""
+def _ask_for(keys: Keys, entry: Entry, reading: Reading, lost: bool) -> None:
+    """Keys that must be there. `lost`: one could not be read, and is most likely the one that is missing."""
     for name in keys.required:
         if name not in entry.marks:
             _missing(entry, reading, f"have the key `{name}`", f"add `{name}:`")
     if keys.just_one:
         there = [name for name in keys.just_one if name in entry.marks]
         listed = ", ".join(f"`{name}`" for name in keys.just_one)
-        if not there:
+        if not there and not lost:
             _missing(entry, reading, f"have one of {listed}", "add the one that you mean")
-        elif len(there) > 1:
+        if len(there) > 1:
             _one_too_many(entry, reading, there)
     if keys.any_of and not any(all(n in entry.marks for n in names) for names in keys.any_of):
         names = [name for name in keys.any_of[-1] if name not in entry.marks]

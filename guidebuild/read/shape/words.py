@@ -34,6 +34,12 @@ def says(schema: Schema, inside: str) -> str:
             return "be one of the listed words" if "enum" in schema else "be a map of keys"
 
 
+def _keys(schema: Schema) -> str:
+    """`: replace:, remove:` for a map whose keys are known, so that nobody has to look them up."""
+    names = list(schema.get("properties", ()))[:12]
+    return ": " + ", ".join(f"`{name}:`" for name in names) if names else ""
+
+
 def found_words(node: Any) -> str:
     """`, not a list`."""
     if type(node) is ScalarNode:
@@ -58,7 +64,7 @@ def refuse(node: Any, reading: Reading, schema: Schema) -> Lost:
         at = span.start + tight.end()
         edits, do = (Edit(Span(span.source, at, at), " "),), "put a space after the colon"
     elif wanted.startswith("be "):
-        do = f"let it {wanted}"
+        do = f"let it {wanted}{_keys(schema)}"
     if not reading.quiet:
         reading.report.tell(
             wrong_type,
