@@ -68,6 +68,12 @@ def check_and_keep(root: Path, progress: Progress = lambda done, total: None) ->
     return _result(batch, task)
 
 
+def result_of(batch: Batch, *, whole: bool) -> CheckResult:
+    """What a batch comes to; `whole`: all guides are in it, so that what looks at all of them may speak."""
+    paths = tuple(outcome.path for outcome in batch.outcomes)
+    return _result(batch, _Task(Asked(Path(), ""), paths, paths, whole, True))
+
+
 def _task(asked: Asked, every: Sequence[str]) -> _Task:
     """Of a record or a kit all guides are checked, and its own findings told."""
     mine = tuple(path for path in every if asked.covers(path))

@@ -33,14 +33,14 @@ def make(
     Findings do not stop it, an author wants to see a draft; a fault of ours does, and the old site stays.
     Trouble where `out` and the content lie in each other, or `out` can't be written.
     """
-    _apart(root, out)
+    apart(root, out)
     site = site_files(root, chosen, progress)
     if not site.files:
         return Made(site)
     return Made(site, len(site.files), put(site.files, out))
 
 
-def _apart(root: Path, out: Path) -> None:
+def apart(root: Path, out: Path) -> None:
     """A site in the content folder would be read as content, and the other way round would be replaced."""
     inside, outside = out.resolve(), root.resolve()
     if inside == outside or outside in inside.parents or inside in outside.parents:

@@ -5,21 +5,40 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from importlib import import_module
 from importlib.util import find_spec
 from pathlib import PurePosixPath
+from types import ModuleType
 from typing import Any
+
+from guidebuild.outputs.made import Made
 
 ROOM = "guidebuild.outputs"
 Maker = Callable[[Any, Any, Any, Any], Mapping[str, bytes]]
 
 
-def makers() -> Iterator[tuple[str, Maker]]:
-    """Each output's name and its `make_site`: in `<name>.py`, or in `<name>/site.py`."""
+def modules() -> Iterator[tuple[str, ModuleType]]:
+    """Each output's name and what has its `make_site`: `<name>.py`, or `<name>/site.py`."""
     for module in sorted(pkgutil.iter_modules(import_module(ROOM).__path__)):
         name = f"{ROOM}.{module.name}"
         if module.ispkg and find_spec(f"{name}.site"):
             name = f"{name}.site"
-        make = getattr(import_module(name), "make_site", None)
-        if make is not None:
-            yield module.name, make
+        found = import_module(name)
+        if hasattr(found, "make_site"):
+            yield module.name, found
+
+
+def makers() -> Iterator[tuple[str, Maker]]:
+    """Each output's name and its `make_site`."""
+    for name, module in modules():
+        yield name, module.make_site
+
+
+def in_part(
+    module: ModuleType, content: Any, proofs: Any, load: Any, others: Any, elsewhere: Any
+) -> Made:
+    """What an output makes of a part's guides; one that lists nothing over all guides has no `make_pages`."""
+    if hasattr(module, "make_pages"):
+        made: Made = module.make_pages(content, proofs, load, others, elsewhere)
+        return made
+    return Made(module.make_site(content, proofs, load, others), {})
 
 
 def merged(made: Iterable[tuple[str, Mapping[str, bytes]]]) -> dict[str, bytes]:

@@ -12,6 +12,7 @@ from guidebuild.build.fault import fault
 from guidebuild.build.result import CheckResult
 from guidebuild.build.translations import Translation, translation
 from guidebuild.guide.content import Content
+from guidebuild.guide.settings import Settings
 from guidebuild.reports.parts.report import Fault, Report
 from guidebuild.translate.pseudo import is_pseudo
 from guidebuild.translate.xliff.shapes import is_language
@@ -59,7 +60,7 @@ def site_files(
             one for one in result.proofs if _is_chosen(one.guide.path, one.guide.number, chosen)
         ]
         paths = tuple(one.guide.path for one in proofs)
-        others = tuple(_others(root, content, paths, chosen.languages))
+        others = tuple(translations(root, content, paths, chosen.languages))
         load = partial(load_file, root)
         made = [(name, maker(content, proofs, load, others)) for name, maker in outputs.makers()]
         languages = (content.settings.languages[0], *(one.language for one in others))
@@ -73,17 +74,27 @@ def _is_chosen(path: str, number: object, chosen: Chosen) -> bool:
     return not chosen.guides or bool(names & set(chosen.guides))
 
 
-def _others(
+def languages_of(settings: Settings, wanted: Sequence[str]) -> tuple[str, ...]:
+    """What a site of these settings may be in, in order: the authors' own language first."""
+    own, *named = settings.languages
+    others = (one for one in wanted or named if one != own and is_language(one))
+    return (own, *dict.fromkeys(others))
+
+
+def translations(
     root: Path, content: Content, paths: Sequence[str], wanted: Sequence[str]
 ) -> list[Translation]:
     """The other languages; in each, the guides that have a catalogue in it."""
-    own, *named = content.settings.languages
-    languages = [one for one in dict.fromkeys(wanted or named) if one != own and is_language(one)]
     there = [
-        (one, [path for path in paths if is_pseudo(one) or has_catalogue(root, path, one)])
-        for one in languages
+        (one, [path for path in paths if is_in(root, path, one)])
+        for one in languages_of(content.settings, wanted)[1:]
     ]
     return [translation(root, content, one, some) for one, some in there if some]
+
+
+def is_in(root: Path, path: str, language: str) -> bool:
+    """Whether a guide is there in a language that is not its own."""
+    return is_pseudo(language) or has_catalogue(root, path, language)
 
 
 def load_file(root: Path, path: str) -> bytes | None:

@@ -48,13 +48,14 @@ def names() -> list[str]:
 
 def wanted(told: Iterable[str]) -> list[Wanted]:
     """The reports asked for; the terminal's own where nothing else goes to standard output."""
-    reports = [_one(each) for each in told]
+    reports = [one(each) for each in told]
     if not any(report.file == STDOUT for report in reports):
         reports.append(Wanted(USUAL, STDOUT))
     return reports
 
 
-def _one(told: str) -> Wanted:
+def one(told: str) -> Wanted:
+    """What stands behind one --report."""
     name, _, file = told.partition("=")
     if name not in names():
         from guidebuild.cli.spelling import did_you_mean

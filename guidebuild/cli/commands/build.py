@@ -8,13 +8,14 @@ write stay there. Findings do not stop a build, but the exit code tells of them.
 import sys
 from argparse import ArgumentParser, Namespace
 
-from guidebuild.cli import asking, codes, reporting
+from guidebuild.cli import asking, codes, parting, reporting
 
 
 def arguments(parser: ArgumentParser) -> None:
     """What `build` takes."""
     asking.arguments(parser)
-    parser.add_argument("--out", metavar="FOLDER", default="site", help="where to (usual: site)")
+    parting.arguments(parser)
+    parser.add_argument("--out", metavar="FOLDER", help="where to (usual: site)")
     parser.add_argument(
         "--languages",
         metavar="TAGS",
@@ -26,8 +27,10 @@ def arguments(parser: ArgumentParser) -> None:
 
 def run(args: Namespace) -> int:
     """Build, write the reports, and say where to begin."""
-    reports = reporting.wanted(args.report)
     content = asking.whole(args.path)
+    if args.part:
+        return parting.run(args, content, pages=True)
+    reports, out = reporting.wanted(args.report), args.out or "site"
     # Only now what is slow to load: wrong use is told at once.
     from pathlib import Path
 
@@ -39,7 +42,7 @@ def run(args: Namespace) -> int:
     bar = Bar("Building")
     try:
         chosen = Chosen(languages=tuple(filter(None, args.languages.split(","))))
-        made = make(content.root, Path(args.out), bar, chosen)
+        made = make(content.root, Path(out), bar, chosen)
     finally:
         bar.close()
     report = made.report(asking.prefix(content.root))
@@ -47,5 +50,5 @@ def run(args: Namespace) -> int:
     for remark in remarks(made.site.languages, chosen.languages) if made.written else ():
         print(remark, file=sys.stderr)
     if made.written:
-        print(f"Written: {made.written} files. Open {args.out}/START.html.", file=sys.stderr)
+        print(f"Written: {made.written} files. Open {out}/START.html.", file=sys.stderr)
     return codes.of(report, args.trace)

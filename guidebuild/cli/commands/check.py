@@ -8,7 +8,7 @@ import sys
 from argparse import ArgumentParser, Namespace
 from typing import TYPE_CHECKING
 
-from guidebuild.cli import asking, codes, reporting
+from guidebuild.cli import asking, codes, parting, reporting
 
 if TYPE_CHECKING:
     from guidebuild.build.place import Asked
@@ -19,6 +19,8 @@ def arguments(parser: ArgumentParser) -> None:
     """What `check` takes."""
     asking.arguments(parser)
     reporting.arguments(parser)
+    parting.arguments(parser)
+    parser.add_argument("--out", metavar="FOLDER", help="with --part: where the part goes")
     parser.add_argument(
         "--since",
         metavar="FILE",
@@ -39,6 +41,8 @@ def arguments(parser: ArgumentParser) -> None:
 
 def run(args: Namespace) -> int:
     """Check, write the reports, and say by the exit code what came of it."""
+    if args.part:
+        return _part(args)
     reports = reporting.wanted(args.report)
     content = asking.asked(args.path)
     # Only now what is slow to load: wrong use is told at once.
@@ -49,6 +53,16 @@ def run(args: Namespace) -> int:
     report = result.report(asking.prefix(content.root), earlier)
     reporting.write(reports, report)
     return codes.of(report, args.trace)
+
+
+def _part(args: Namespace) -> int:
+    from guidebuild.build.trouble import Trouble
+
+    if args.fix or args.dry_run or args.since:
+        raise Trouble(
+            "--part goes with none of --fix, --dry-run and --since; `join` takes --since."
+        )
+    return parting.run(args, asking.whole(args.path), pages=False)
 
 
 def _checked(args: Namespace, content: "Asked") -> "CheckResult":
