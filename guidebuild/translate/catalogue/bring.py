@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from guidebuild.translate.catalogue.change import Class, compared
+from guidebuild.translate.catalogue.merge import signal_of
 from guidebuild.translate.po.entry import Catalogue, Entry, Previous
 from guidebuild.translate.segments.segment import Segment
 
@@ -57,7 +58,8 @@ def _one(
         return "known", entry
     if not came.translations[0]:
         return "empty", replace(entry, remarks=came.remarks or entry.remarks)
-    change = compared(came.source, segment.text, language)
+    levels = (signal_of(came) or segment.signal, segment.signal)
+    change = compared(came.source, segment.text, language, levels)
     if change is not None and change.classes != {Class.COSMETIC}:
         if entry.translations[0]:
             return "older", entry

@@ -4,6 +4,7 @@ import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 
 from guidebuild.translate.catalogue.change import looks
 from guidebuild.translate.po.entry import Entry
@@ -44,6 +45,8 @@ def matched(segments: Sequence[Segment], entries: Sequence[Entry]) -> dict[int, 
     )
     names = renamed(segments, entries, found)
     if names:
+        known = partial(_stem, names=names)
+        _by_text(segments, left, found, looks, known, lambda entry: stem_of(entry.context or ""))
         _by_place(segments, left, found, names)
     return found
 

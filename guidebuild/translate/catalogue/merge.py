@@ -1,6 +1,7 @@
 """A new catalogue from the source as it is now and the catalogue as it was: nothing translated is ever lost."""
 
-from collections.abc import Mapping, Sequence
+import re
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from hashlib import sha256
 
@@ -11,6 +12,7 @@ from guidebuild.translate.segments.segment import Segment
 
 _SIGNAL = "signal word: "
 _CHANGED = "changed: "
+_LEVEL = re.compile(r"\bsignal word (\w+) → ")
 
 
 def merged(
@@ -29,12 +31,29 @@ def merged(
         taken.add(entry.context or "")
         entries.append(entry)
     used = {id(entry) for entry in old.values()}
-    gone = [
-        replace(entry, obsolete=True, notes=(), references=(), flags=())
-        for entry in before.entries
-        if id(entry) not in used and any(entry.translations) and entry.context not in taken
-    ]
-    return Catalogue({**before.header, **header}, before.header_remarks, (*entries, *gone))
+    left = [one for one in before.entries if id(one) not in used and any(one.translations)]
+    return Catalogue(
+        {**before.header, **header}, before.header_remarks, (*entries, *_gone(left, entries))
+    )
+
+
+def _gone(left: Sequence[Entry], live: Sequence[Entry]) -> Iterator[Entry]:
+    """What has no segment any more, each text once; a new text may have the place of an old one."""
+    there = {(entry.context, entry.source) for entry in live}
+    for entry in map(_put_away, left):
+        if (entry.context, entry.source) not in there:
+            there.add((entry.context, entry.source))
+            yield entry
+
+
+def _put_away(entry: Entry) -> Entry:
+    """An obsolete entry holds the source and the level that its translation was made for, should it come back."""
+    level = signal_of(entry)
+    notes = (_SIGNAL + level,) if level else ()
+    entry = replace(entry, obsolete=True, notes=notes, references=())
+    if not entry.fuzzy or entry.previous.source is None:
+        return entry
+    return replace(entry, source=entry.previous.source, previous=Previous(), flags=())
 
 
 def source_hash(segments: Sequence[Segment]) -> str:
@@ -44,7 +63,11 @@ def source_hash(segments: Sequence[Segment]) -> str:
 
 
 def signal_of(entry: Entry) -> str:
-    """The signal word's level that an entry was made for."""
+    """The signal word's level that a translation was made for: of an outdated one, the level before."""
+    if entry.fuzzy:
+        for note in entry.notes:
+            if note.startswith(_CHANGED) and (found := _LEVEL.search(note)):
+                return "" if found[1] == "none" else found[1]
     return next(
         (note.removeprefix(_SIGNAL) for note in entry.notes if note.startswith(_SIGNAL)), ""
     )
