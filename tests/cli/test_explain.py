@@ -9,6 +9,7 @@ from guidebuild.build import rulebook
 from guidebuild.build.examples import example
 from guidebuild.cli.explaining import explained
 from guidebuild.cli.main import main
+from guidebuild.read.shape.topics import topic, topic_names
 
 FIXTURES = Path(__file__).parents[1] / "rules"
 FIXTURE = """\
@@ -59,10 +60,25 @@ def test_a_rule_s_card_says_all_that_is_known_of_it(name: str) -> None:
     assert max(len(line) for line in said.splitlines() if not line.startswith("    ")) <= 80
 
 
-def test_without_a_name_all_rules_are_listed(capsys: pytest.CaptureFixture[str]) -> None:
+def test_without_a_name_all_are_listed(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["explain"]) == 0
     lines = capsys.readouterr().out.splitlines()
-    assert [line.split()[0] for line in lines] == list(rulebook.names())
+    assert [line.split()[0] for line in lines] == [*rulebook.names(), *topic_names()]
+
+
+@pytest.mark.parametrize("name", topic_names())
+def test_a_word_of_the_markup_has_a_card(name: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["explain", name]) == 0
+    said = capsys.readouterr().out
+    before, _, example = said.partition("An example\n")
+    assert all(f"    {key.name}:" in before for key in topic(name).keys)
+    assert topic(name).example.splitlines()[-1].strip() in example
+    assert max(map(len, before.splitlines())) <= 80
+
+
+def test_a_word_of_the_bench_leads_to_the_block(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["explain", "bolts"]) == 2
+    assert "Did you mean fasteners?" in capsys.readouterr().err
 
 
 class Page(HTMLParser):
