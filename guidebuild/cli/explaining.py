@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 
 from guidebuild.build.examples import Example, examples
+from guidebuild.build.pair_checks import ALWAYS, having
 from guidebuild.build.rulebook import card
 from guidebuild.reports.parts import words
 from guidebuild.reports.parts.report import Card
@@ -38,7 +39,18 @@ def _sections(rule: Card, bad: Example | None, good: Example | None) -> Iterator
         yield f"An example of what it finds\n\n{_quoted(bad)}"
     if good:
         yield f"An example of what is right\n\n{_quoted(good)}"
-    yield f"To silence it in one place\n    allow: {{{rule.name}: the reason why it is right here}}"
+    yield f"To silence it in one place\n    {silenced(rule.name)}"
+
+
+def silenced(name: str) -> str:
+    """What an author or a translator writes so that the rule is silent in one place."""
+    if name in ALWAYS:
+        return "It can't be silenced: the sentence could not be shown."
+    if name in having("check_pair"):
+        return (
+            f"# allow {name}: the reason why it is right here   (above the entry of the catalogue)"
+        )
+    return f"allow: {{{name}: the reason why it is right here}}"
 
 
 def readable(template: str) -> str:

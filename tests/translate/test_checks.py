@@ -132,3 +132,24 @@ def test_the_four_signal_words_are_four_words_in_every_language(language: str) -
     words = signal_words(language)
     assert len({words[level].casefold() for level in LEVELS}) == 4
     assert confirmed(language) == (language == "en")
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "lost"),
+    [
+        ("de", "Die Bolzen nicht berühren.", False),
+        ("de", "Die Bolzen und die Platine berühren.", True),
+        ("de", "Das Berühren der Bolzen vermeiden.", False),
+        ("fr", "N’approchez pas la main des goujons.", False),
+        ("fr", "Toucher les goujons.", True),
+        ("es", "Evite tocar los espárragos.", False),
+        ("es", "Tocar los espárragos.", True),
+        ("ja", "ボルトに触れないでください。", False),
+        ("ja", "ボルトに触れてください。", True),
+        ("ar", "لا تلمس المسامير.", False),
+        ("ar", "المس المسامير.", True),
+        ("sv", "Rör bultarna.", False),  # no list: silent
+    ],
+)
+def test_a_lost_negation_is_found_in_each_language(language: str, text: str, lost: bool) -> None:
+    assert bool(slips("negation_lost", "Do not touch the studs.", text, language)) == lost
