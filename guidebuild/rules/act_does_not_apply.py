@@ -24,7 +24,8 @@ RULE = Rule(category=Category.CORRECTNESS)
 MESSAGE = "{thing} {is} already {state} here, so this act does not apply"
 
 HELP = (
-    "drop this act, or the earlier one that did it; if only some units need it, give it a `when:`"
+    "drop this act, or the earlier one that did it; if only some units need it, give it a `when:`; "
+    "what is exchanged is first removed"
 )
 
 

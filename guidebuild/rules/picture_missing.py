@@ -7,7 +7,7 @@ Source: common practice, no source.
 
 from collections.abc import Iterator
 
-from guidebuild.device.naming import called
+from guidebuild.device.naming import subject
 from guidebuild.device.states import Kind
 from guidebuild.guide.content import Content
 from guidebuild.guide.inside import items
@@ -16,10 +16,11 @@ from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Passage, Proof
 from guidebuild.source.finding import Category
+from guidebuild.source.span import Span
 
 RULE = Rule(category=Category.SUSPICIOUS)
 
-MESSAGE = "nothing in this step shows where {thing} is"
+MESSAGE = "nothing in this step shows where {thing} {is}"
 
 HELP = "put a picture into the step, or draw it in a view of the record"
 
@@ -32,12 +33,15 @@ def check(proof: Proof, content: Content) -> Iterator[Hit]:
     for passage in proof.passages:
         if any(isinstance(item, Picture) for item in items(passage.step)):
             continue
+        unseen: dict[Span, list[str]] = {}  # by what the author wrote: a group is one finding
         for move in _moves(passage):
             thing = proof.device.things[move.thing]
             names = {thing.id, thing.id.partition(".")[0]}
             if thing.kind in _SHOWN and not names & drawn and thing.id not in told:
                 told.add(thing.id)
-                yield Hit(move.span, {"thing": called(proof.device, move.thing)})
+                unseen.setdefault(move.span, []).append(move.thing)
+        for span, keys in unseen.items():
+            yield Hit(span, subject(proof.device, keys))
 
 
 def _moves(passage: Passage) -> Iterator[Move]:
