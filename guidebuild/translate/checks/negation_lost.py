@@ -18,7 +18,7 @@ RULE = Rule(category=Category.TRANSLATION)
 
 MESSAGE = "the source says `{word}`, and no word of this sentence does"
 
-HELP = "say it as the source does; where the sentence means the same, write `# allow negation-lost: why` above its entry"
+HELP = "say it as the source does; where it means the same, write `# allow negation-lost: why` above its entry"
 
 
 def check_pair(pair: Pair) -> Iterator[Slip]:
