@@ -1,5 +1,6 @@
 """As a translator would: take out, edit in a plain editor, bring back, with mistakes planted and mended."""
 
+import json
 import re
 import shutil
 import subprocess
@@ -47,13 +48,23 @@ def test_taken_out_filled_in_and_brought_back(content: Path) -> None:
     returned.write_text(filled(content / HEAD), encoding="utf-8")
     code, said = translate(content, "bring-back", str(returned))
     assert code == 0, said
-    assert re.search(r"\d+ taken, 0 made for an older source", said)
+    assert re.search(r"in de: \d+ taken\.$", said.strip())
     assert " 0 texts" not in translate(content, "take-out", "--to", "de")[1]
     status = translate(content, "status")[1]
     line = next(
         one for one in status.splitlines() if "replace-the-battery.md" in one and one[:2] == "de"
     )
     assert line.split()[2:5] == ["0", "0", "0"]
+
+
+def test_what_is_not_translated_yet_is_missing_and_no_mistake(content: Path) -> None:
+    """An empty catalogue has lost no number and no negation: it is only not filled in."""
+    translate(content, "take-out", "--to", "de")
+    command = [sys.executable, "-m", "guidebuild", "check", str(content), "--report", "json=-"]
+    said = subprocess.run(command, capture_output=True, text=True, check=False).stdout
+    told = json.loads(said)["findings"]
+    assert {one["rule"] for one in told} == {"text-missing"}
+    assert "number-changed" not in said
 
 
 def test_three_planted_mistakes_are_told_at_their_place_and_nothing_is_taken(content: Path) -> None:

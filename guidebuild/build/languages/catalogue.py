@@ -83,10 +83,10 @@ def checked(one: Opened, segments: Sequence[Segment], content: Content) -> Itera
 
 
 def _pair(source: Source, pair: Pair) -> Iterator[Finding]:
-    """What was made for another source is out of date, and no mistake in anything else."""
+    """What was made for another source is out of date, what is not made is missing: neither is a mistake in itself."""
     slips = list(pair_checks.slips(pair))
-    outdated = [one for one in slips if one[0] == OUTDATED]
-    for rule, slip in outdated or slips:
+    alone = OUTDATED if pair.text else MISSING
+    for rule, slip in [one for one in slips if one[0] == alone] or slips:
         found = pair_checks.finding(rule, slip, source, pair.entry)
         # a text that its catalogue does not have yet is told where it stands
         yield found if pair.entry.line else replace(found, span=pair.segment.span)

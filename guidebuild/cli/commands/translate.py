@@ -7,7 +7,7 @@ guidebuild translate status                 what is translated, outdated and mis
 guidebuild translate tidy                   catalogues that another program wrote, as we write them
 """
 
-from argparse import ArgumentParser, Namespace
+from argparse import SUPPRESS, ArgumentParser, Namespace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -32,14 +32,19 @@ def arguments(parser: ArgumentParser) -> None:
     back.add_argument("files", nargs="+", metavar="FILE")
     status = each.add_parser("status", help="how far each language is")
     tidy = each.add_parser("tidy", help="write catalogues as we do")
+    back.add_argument("--content", metavar="FOLDER", dest="path", help="usual: content")
+    for one in (out, status, tidy):
+        one.add_argument("path", metavar="PATH", nargs="?", help="content folder (usual: content)")
+        one.add_argument(
+            "--content", metavar="FOLDER", dest="path", default=SUPPRESS, help=SUPPRESS
+        )
     for one in (out, back, status, tidy):
-        one.add_argument("--content", metavar="FOLDER", default=None, help="usual: content")
         one.add_argument("--trace", action="store_true", help="tell all of a fault of ours")
 
 
 def run(args: Namespace) -> int:
     """Do it, and say in a line what was done; a refused file is a finding, a style remark on a taken one is none."""
-    root = asking.whole(args.content).root
+    root = asking.whole(args.path).root
     if args.what == "tidy":
         return _tidy(root)
     from guidebuild.read.content import read_content
@@ -83,13 +88,13 @@ def _summary(returned: "Returned") -> str:
     if done is None:
         return f"{returned.name}: refused. Nothing was changed; mend it and bring it back again."
     parts = [
-        f"{done.taken} taken",
-        f"{done.older} made for an older source, kept as outdated",
-        f"{done.known} known",
-        f"{done.empty} not translated",
-        f"{len(done.gone)} whose sentence is gone",
+        (done.older, "made for an older source, kept as outdated"),
+        (done.known, "known already"),
+        (done.empty, "not translated"),
+        (len(done.gone), "whose sentence is gone"),
     ]
-    return f"{returned.name}, for {returned.file} in {returned.language}: {', '.join(parts)}."
+    told = [f"{done.taken} taken", *(f"{count} {what}" for count, what in parts if count)]
+    return f"{returned.name}, for {returned.file} in {returned.language}: {', '.join(told)}."
 
 
 def _status(root: Path, content: "Content") -> int:

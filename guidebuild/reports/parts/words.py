@@ -64,7 +64,10 @@ def summary(report: Report) -> str:
 def _done(report: Report) -> Iterator[str]:
     """What was proved, what was not, and what was left out."""
     guides = count(len(report.guides), "guide")
-    yield f"Proved: {guides}, {count(report.configurations, 'configuration')}."
+    if (
+        report.guides or report.unproved
+    ):  # else it is about something that is not proved, as a catalogue
+        yield f"Proved: {guides}, {count(report.configurations, 'configuration')}."
     if report.unproved:
         yield f"Not proved, as not readable as a whole: {count(len(report.unproved), 'guide')}."
     if report.known:
