@@ -7,6 +7,7 @@ line over it (`t-out`: 11 wide, dashes of 11 and gaps of 5 units).
 from guidebuild.draw.svg import Box, drawing, element, path, use
 
 _ROW = 18  # in one row as far as that; more make rows of a quarter, so that the block stays wide
+_LEAST = 14  # columns that are always wide, so that four screws do not make four giants
 _STEP = 16
 
 
@@ -24,7 +25,7 @@ def squares_svg(out: int, total: int, title: str) -> str:
         f"M.5,{_STEP * n + 7}h{_STEP * min(row, out - n * row)}" for n in range(-(-out // row))
     )
     filled = [path("t-out", "".join(lines))] if out else []
-    box = Box(0, 0, _STEP * min(row, max(total, 1)), _STEP * max(1, -(-total // row)) - 2)
+    box = Box(0, 0, _STEP * min(row, max(total, _LEAST)), _STEP * max(1, -(-total // row)) - 2)
     return drawing("squares", box, use("squares"), *filled, title=title)
 
 
