@@ -9,6 +9,7 @@ from guidebuild.build.batch import Batch
 from guidebuild.build.fault import fault
 from guidebuild.build.pictures import with_pictures
 from guidebuild.build.rulebook import Entry
+from guidebuild.build.unswept import unswept
 from guidebuild.build.work import unread, work
 from guidebuild.guide.content import Content, GuideRead
 from guidebuild.read.content import read_content
@@ -24,6 +25,11 @@ def run(
 
     Where the reader falls over, it is tried again guide by guide, so that one file hides no other.
     """
+    with unswept():
+        return _run(root, paths, progress, rest, keep)
+
+
+def _run(root: Path, paths: Sequence[str], progress: Progress, rest: bool, keep: bool) -> Batch:
     try:
         content, read = read_content(root, paths, rest)
         content = with_pictures(root, content)
