@@ -39,11 +39,17 @@ class Snapshot:
 
     def surely(self, key: str, states: State) -> int:
         """Configurations in which the thing is in one of `states`, whatever was left open."""
-        return _union(bits for cell, bits in self.cells(key) if not cell & ~states)
+        value, other = self.values[key], ~int(states)  # plain integers: flags of an enum are slow
+        if isinstance(value, int):
+            return 0 if value & other else self.everywhere
+        return self.everywhere & _union(bits for cell, bits in value.items() if not cell & other)
 
     def perhaps(self, key: str, states: State) -> int:
         """Configurations in which the thing may be in one of `states`."""
-        return _union(bits for cell, bits in self.cells(key) if cell & states)
+        value, some = self.values[key], int(states)
+        if isinstance(value, int):
+            return self.everywhere if value & some else 0
+        return self.everywhere & _union(bits for cell, bits in value.items() if cell & some)
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,9 +10,10 @@ hands decides.
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from guidebuild.guide.language.commands import command
-from guidebuild.guide.language.lists import lists
+from guidebuild.guide.language.lists import Lists, lists
 from guidebuild.guide.language.spoken import Sort, spoken
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
@@ -54,9 +55,16 @@ def check(proof: Proof) -> Iterator[Hit]:
         assert words is not None
         if sentence.sort not in (Sort.STEP, Sort.NOTE):
             continue
-        told = command(sentence.text, words)
-        if told is None or told.verb in _LOOKING or told.negative:
-            continue
-        found = _CONDITION.search(sentence.text, told.end)
-        if found is not None and not _REASON.search(sentence.text, told.end, found.start()):
+        found = _condition(sentence.text, words)
+        if found is not None:
             yield Hit(sentence.at(found.start("word"), found.end("word")), {"word": found["word"]})
+
+
+@lru_cache(maxsize=4096)
+def _condition(text: str, words: Lists) -> re.Match[str] | None:
+    """What stands behind the command of a sentence, where it should stand before it."""
+    told = command(text, words)
+    if told is None or told.verb in _LOOKING or told.negative:
+        return None
+    found = _CONDITION.search(text, told.end)
+    return None if found is None or _REASON.search(text, told.end, found.start()) else found

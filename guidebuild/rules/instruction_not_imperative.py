@@ -8,6 +8,7 @@ Source: rule 5.3 in public digests of simplified technical English (restated).
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from guidebuild.guide.language.lists import lists
 from guidebuild.guide.language.spoken import Sort, spoken
@@ -33,8 +34,11 @@ def check(proof: Proof) -> Iterator[Hit]:
     if lists(proof.guide.language) is None:
         return
     for sentence in spoken(proof.guide):
-        found = (
-            _SHOULD_BE.search(sentence.text) if sentence.sort in (Sort.STEP, Sort.NOTE) else None
-        )
+        found = _should_be(sentence.text) if sentence.sort in (Sort.STEP, Sort.NOTE) else None
         if found is not None:
             yield Hit(sentence.at(found.start(), found.end()), {"words": found[0]})
+
+
+@lru_cache(maxsize=4096)
+def _should_be(text: str) -> re.Match[str] | None:
+    return _SHOULD_BE.search(text)

@@ -7,6 +7,7 @@ words: plainlanguage.gov, "Write short paragraphs".
 """
 
 from collections.abc import Iterator
+from functools import lru_cache
 
 from guidebuild.guide.language.lists import lists
 from guidebuild.guide.language.sentences import sentences
@@ -29,7 +30,11 @@ def check(proof: Proof) -> Iterator[Hit]:
     if lists(proof.guide.language) is None:
         return
     for paragraph in paragraphs(proof.guide):
-        count = len(sentences(paragraph.text))
-        words = count_words(paragraph.text)
+        count, words = _size(paragraph.text)
         if count > SENTENCES or words > WORDS:
             yield Hit(paragraph.span, {"sentences": count, "words": words})
+
+
+@lru_cache(maxsize=4096)
+def _size(text: str) -> tuple[int, int]:
+    return len(sentences(text)), count_words(text)

@@ -10,6 +10,7 @@ figure is 8!.
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from guidebuild.guide.language.spoken import spoken
 from guidebuild.proof.hit import Hit, Rule
@@ -36,6 +37,12 @@ ASSEMBLE = re.compile(
 
 def check(proof: Proof) -> Iterator[Hit]:
     for sentence in spoken(proof.guide):
-        found = REVERSE.search(sentence.text)
-        if found and ASSEMBLE.search(sentence.text) and " not " not in sentence.text.lower():
+        found = _reverse(sentence.text)
+        if found is not None:
             yield Hit(sentence.at(found.start(), found.end()))
+
+
+@lru_cache(maxsize=4096)
+def _reverse(text: str) -> re.Match[str] | None:
+    found = REVERSE.search(text)
+    return found if found and ASSEMBLE.search(text) and " not " not in text.lower() else None

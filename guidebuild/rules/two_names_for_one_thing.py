@@ -9,13 +9,16 @@ for one item.
 
 import re
 from collections.abc import Iterator
-from functools import cache
+from dataclasses import dataclass
+from functools import cache, lru_cache
 
+from guidebuild.device.record import Device
 from guidebuild.guide.language.spoken import spoken
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.source.edit import Edit
 from guidebuild.source.finding import Category
+from guidebuild.source.remembered import remembered
 
 RULE = Rule(category=Category.TEXT)
 
@@ -27,21 +30,44 @@ _GAP = r"[\s\u00a0-]?"
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    names = {thing.name.text for thing in proof.device.things.values() if thing.name}
-    several = [
-        (name, _glance(name))
-        for name in sorted(names)
-        if len(re.split(_GAP, name)) > 1 or " " in name
-    ]
+    names = _names(proof.device)
     for sentence in spoken(proof.guide):
-        glance = _glance(sentence.text)
-        for name in [name for name, joined in several if joined in glance]:
-            for found in _twins(name).finditer(sentence.text):
-                if _joined(found[0]) == _joined(name) and found[0].lower() != name.lower():
-                    place = sentence.at(found.start(), found.end())
-                    better = name if found[0][:1].isupper() else name[:1].lower() + name[1:]
-                    words = {"words": found[0], "name": better}
-                    yield Hit(place, words, edits=(Edit(place, better),))
+        for start, end, name in _otherwise(sentence.text, names):
+            place, said = sentence.at(start, end), sentence.text[start:end]
+            better = name if said[:1].isupper() else name[:1].lower() + name[1:]
+            yield Hit(place, {"words": said, "name": better}, edits=(Edit(place, better),))
+
+
+@dataclass(frozen=True, slots=True, eq=False)  # one object for a record: told apart by identity
+class _Names:
+    """The names of several words in a record, and each all in one."""
+
+    several: tuple[tuple[str, str], ...]
+
+
+@remembered
+def _names(device: Device) -> _Names:
+    names = {thing.name.text for thing in device.things.values() if thing.name}
+    return _Names(
+        tuple(
+            (name, _glance(name))
+            for name in sorted(names)
+            if len(re.split(_GAP, name)) > 1 or " " in name
+        )
+    )
+
+
+@lru_cache(maxsize=4096)
+def _otherwise(text: str, names: _Names) -> tuple[tuple[int, int, str], ...]:
+    """Where a text says one of the names in another way, and that name."""
+    glance = _glance(text)
+    return tuple(
+        (*found.span(), name)
+        for name, joined in names.several
+        if joined in glance
+        for found in _twins(name).finditer(text)
+        if _joined(found[0]) == _joined(name) and found[0].lower() != name.lower()
+    )
 
 
 def _glance(text: str) -> str:

@@ -9,9 +9,9 @@ Source: common practice, no source; the list of words is our own.
 
 import re
 from collections.abc import Iterator
-from functools import cache
+from functools import cache, lru_cache
 
-from guidebuild.guide.language.lists import lists
+from guidebuild.guide.language.lists import Lists, lists
 from guidebuild.guide.language.spoken import Sort, spoken
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
@@ -28,17 +28,21 @@ def check(proof: Proof) -> Iterator[Hit]:
     words = lists(proof.guide.language)
     if words is None:
         return
-    pattern = _pattern(words.vague)
     for sentence in spoken(proof.guide):
         if sentence.sort in (Sort.STEP, Sort.NOTE, Sort.CHECK):
-            for found in pattern.finditer(sentence.text):
-                yield Hit(sentence.at(found.start(), found.end()), {"words": found[0]})
+            for start, end in _vague(sentence.text, words):
+                yield Hit(sentence.at(start, end), {"words": sentence.text[start:end]})
+
+
+@lru_cache(maxsize=4096)
+def _vague(text: str, words: Lists) -> tuple[tuple[int, int], ...]:
+    return tuple([found.span() for found in _pattern(words).finditer(text)])
 
 
 @cache
-def _pattern(phrases: tuple[str, ...]) -> re.Pattern[str]:
+def _pattern(words: Lists) -> re.Pattern[str]:
     ways = (
         re.escape(one).replace("<n>", r"\d[\d.,]*")
-        for one in sorted(phrases, key=len, reverse=True)
+        for one in sorted(words.vague, key=len, reverse=True)
     )
     return re.compile(rf"\b(?:{'|'.join(ways)})(?!\w)", re.IGNORECASE)
