@@ -28,6 +28,16 @@ def head_words(say: Sayer, screw: Screw) -> Text:
     return say(key) if say.has(key) else text(screw.head)
 
 
+def drive_words(say: Sayer, drive: str) -> Text:
+    """`TX8` as it is; `hex 2.5` in the reader's language."""
+    word, _, size = drive.partition(" ")
+    key = f"drive.{word}"
+    if not say.has(key):
+        return text(drive)
+    size = _FIGURE.sub(lambda found: say.number(Decimal(found[0])), size).replace("x", "×")
+    return text(say.plain(key, size=size).strip().replace(" ", "\u00a0"))
+
+
 def whole_words(say: Sayer, screw: Screw) -> Text:
     """`M2.5×8 countersunk`, as it stands in lists."""
     return (*size_words(say, screw), *text(" "), *head_words(say, screw))

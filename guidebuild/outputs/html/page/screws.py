@@ -10,7 +10,7 @@ from guidebuild.draw.screw import screw_box, screw_svg
 from guidebuild.draw.svg import Box
 from guidebuild.outputs.html.page.labels import Numbered
 from guidebuild.outputs.html.page.reading import Reading
-from guidebuild.outputs.html.page.screw_words import whole_words
+from guidebuild.outputs.html.page.screw_words import drive_words, whole_words
 from guidebuild.outputs.html.page.when import When
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.questions.cases import values
@@ -28,7 +28,7 @@ class ScrewRow:
     first: bool
     svg: str
     designation: Text
-    driver: str
+    driver: Text
     group: str
     holes: tuple[str, ...]
     torque: Text
@@ -103,7 +103,7 @@ def _row(
         first=group == next(iter(_groups(reading, one))),
         svg=screw_svg(one.screw, 1, box, by_use=True),
         designation=whole_words(reading.say, one.screw),
-        driver=one.screw.drive or "",
+        driver=drive_words(reading.say, one.screw.drive or ""),
         group=known.name.text if known and known.name else group.replace("-", " "),
         holes=tuple(reading.say.hole(hole.hole) for hole in holes if isinstance(hole, Hole)),
         torque=_torque(reading, first, where),

@@ -11,6 +11,7 @@ from guidebuild.device.things import Store, Thing
 from guidebuild.outputs.html.page.counting import count
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
+from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Passage, Snapshot
 from guidebuild.translate.messages.text import Mark, Text, joined, text
 
@@ -163,6 +164,8 @@ class _Moment:
     def stores(self) -> Iterator[Item]:
         """Power, and what is charged, tensioned or filled; a calibration only when it is to be set."""
         for store in self.reading.device.stores:
+            if store.key == POWER and not _powered(self.reading):
+                continue
             sort = "power" if store.key == POWER else store.store
             for state, word in ((State.IN, "full"), (State.OUT, "empty")):
                 key = f"tally.{sort}.{word}"
@@ -179,3 +182,12 @@ class _Moment:
         """Those that the guide works on, in the order of the work."""
         known = {thing.key: thing for thing in things}
         return (known[key] for key in self.reading.labels.of_thing if key in known)
+
+
+def _powered(reading: Reading) -> bool:
+    """Every record has a power store; a valve that has no plug and is never switched says nothing of it."""
+    return bool(reading.device.connectors) or any(
+        isinstance(one.doing, Move) and one.doing.thing == POWER
+        for passage in reading.proof.passages
+        for one in passage.walked
+    )

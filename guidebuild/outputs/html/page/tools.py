@@ -6,8 +6,9 @@ from typing import Protocol
 
 from guidebuild.outputs.html.page.acts.line import Line, ToolUse
 from guidebuild.outputs.html.page.reading import Reading
+from guidebuild.outputs.html.page.screw_words import drive_words
 from guidebuild.outputs.html.page.when import When
-from guidebuild.translate.messages.text import Mark, Text, joined, text
+from guidebuild.translate.messages.text import Text, joined, plain, text
 
 
 class WithLines(Protocol):
@@ -44,7 +45,7 @@ def short_names(reading: Reading, lines: Iterable[Line]) -> Iterator[str]:
     for line in lines:
         for use in line.tools:
             if use.drive is not None:
-                yield use.drive
+                yield plain(drive_words(reading.say, use.drive))
             else:
                 names = [text(reading.inside(reading.tool(id))) for id in use.ids]
                 yield "".join(piece.words for piece in reading.say.listed(names, "or"))
@@ -81,7 +82,7 @@ def _kit_tools(reading: Reading) -> Mapping[str, str]:
 
 def _name(reading: Reading, use: ToolUse) -> Text:
     if not use.ids:
-        return reading.say("need.driver", drive=text(use.drive or "", Mark.PLAIN))
+        return reading.say("need.driver", drive=drive_words(reading.say, use.drive or ""))
     names = []
     for id in use.ids:
         known = reading.tools.get(id)

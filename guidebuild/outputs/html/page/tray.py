@@ -80,7 +80,7 @@ def _pocket(reading: Reading, rows: Sequence[ScrewRow], steps: StepLinks) -> Tra
     say, most = reading.say, max(counts)
     size = size_words(say, screw)
     how_many = say.listed([text(say.number(one)) for one in counts], "or")
-    kind = [part for part in (head_words(say, screw), text(rows[0].driver)) if part]
+    kind = [part for part in (head_words(say, screw), rows[0].driver) if part]
     drawn = lie_height(screw, most) <= _TALLEST
     title = say.plain("tray.drawing", count=most, size=size)
     lots = tuple(_lot(reading, row, steps) for row in rows)

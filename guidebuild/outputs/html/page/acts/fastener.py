@@ -10,11 +10,11 @@ from guidebuild.guide.blocks.fastener import FastenerAct
 from guidebuild.outputs.html.page.acts.line import Line, Pocket, ToolUse
 from guidebuild.outputs.html.page.labels import Numbered
 from guidebuild.outputs.html.page.reading import Reading
-from guidebuild.outputs.html.page.screw_words import head_words, size_words
+from guidebuild.outputs.html.page.screw_words import drive_words, head_words, size_words
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Walked
 from guidebuild.proof.questions.cases import values
-from guidebuild.translate.messages.text import Text, text
+from guidebuild.translate.messages.text import Text
 
 _TO_TRAY = frozenset({Verb.REMOVE})
 _FROM_TRAY = frozenset({Verb.REFIT, Verb.START})
@@ -149,7 +149,7 @@ def _details(reading: Reading, act: FastenerAct | None, turns: list[_Turn]) -> I
     if first.screw and first.verb in (_TO_TRAY | _FROM_TRAY | {Verb.LOOSEN, Verb.RENEW}):
         yield head_words(say, first.screw.screw)
     if first.screw and first.screw.screw.drive and first.verb is not Verb.START:
-        yield text(first.screw.screw.drive)
+        yield drive_words(say, first.screw.screw.drive)
     if act is not None and act.screw_from is not None:
         yield say("act.from-hole", hole=say.hole(act.screw_from.text))
     elif not first.hole.captive and first.screw and _pocket(first.verb):
