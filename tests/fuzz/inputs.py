@@ -9,11 +9,18 @@ XLIFF = (
     "</segment></unit></file></xliff>"
 )
 VTT = "WEBVTT\n\nSTYLE\n::cue{}\n\nREGION\nid:r\n\n1\n00:01.000 --> 00:02.000 align:end line:1%\n<v A>x <i>y</i>\n"
+SRT = (
+    "1\n00:00:01,000 --> 00:00:02,500\n<i>One</i>\n\n2\n00:00:03,000 --> 00:00:04,000\nTwo\nlines\n"
+)
 SVG = '<svg viewBox="0 0 9 9"><g id="a"><path d="M0 0l1 1a1 1 0 0 1 2 2z" transform="scale(2)"/></g></svg>'
 GUIDE = "---\ntitle: T\ndevice: d\n---\n\n# A\n\n## B\n\n```part\nremove: [x, y]\nwhen: a = b\n```\n\nWords `c` *d*.\n"
 RECORD = "device: d\nname: N\nparts: {a: A, b: {name: B, behind: a}}\nfasteners: {s: {holds: a, screw: M2x3 pan PH1}}\n"
 SUMS = f"{'0' * 64}  a/b.html\n{'f' * 64} *c\n"
 CSV = "stick,date,holder,guide,issue,languages,steps\nTS-01,2026-01-01,bench,guides/a.md,1,en,a=1234\n"
+STRIP = (
+    "no,part,on,under,held by,to,screw,count,tool,picture,note\n"
+    "1,Lid,Base,,screws,,M3x8 pan PH1,4,,a.jpg,x\n2,Fan,Base,Lid,plug,Board,,1,,,\n"
+)
 REPORT = '{"version": "0.1.0", "findings": [{"rule": "a", "file": "b", "line": 1}]}'
 WEBM = bytes.fromhex("1a45dfa3808018538067ff1549a966892ad7b1830f42404489844479f000")
 MP4 = b"\0\0\0\x10ftypisom\0\0\0\0" + b"\0\0\0\x08moov" + b"\0\0\0\x6cmvhd" + bytes(100)

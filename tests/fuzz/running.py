@@ -3,7 +3,7 @@
 import resource
 import time
 import traceback
-from multiprocessing.queues import SimpleQueue
+from multiprocessing.connection import Connection
 from typing import Any
 
 from hypothesis import HealthCheck, Phase, given, settings
@@ -42,8 +42,8 @@ def highest() -> int:
     return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss * 1024
 
 
-def one(name: str, count: int, out: "SimpleQueue[tuple[int, float, int, str]]") -> None:
-    """One reader in a process of its own."""
+def one(name: str, count: int, out: Connection) -> None:
+    """One reader in a process of its own; sends what came of it: taken, slowest, highest, what fell over."""
     reader = next(each for each in readers() if each.name == name)
     fell = ""
     taken, slowest = 0, 0.0
@@ -51,4 +51,4 @@ def one(name: str, count: int, out: "SimpleQueue[tuple[int, float, int, str]]") 
         taken, slowest = fed(reader, count)
     except Exception:
         fell = traceback.format_exc()
-    out.put((taken, slowest, highest(), fell))
+    out.send((taken, slowest, highest(), fell))

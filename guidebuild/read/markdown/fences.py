@@ -62,6 +62,7 @@ def _mend(
 ) -> tuple[str, int]:
     next_fence = _FENCE.search(text, opening.end())
     limit = next_fence.start() if next_fence else len(text)
+    start -= len(text) - (len(source.text) - start)  # fences put in before this one
     gap = _NEXT.search(text, opening.end() + 1, limit)
     begin, end = start + opening.start(1), start + opening.end(2)
     at = min(start + (gap.start() if gap else limit), len(source.text))
