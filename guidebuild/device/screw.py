@@ -25,3 +25,7 @@ class Screw:
     strength: str | None = None  # property class: `8.8`, `A2-70`
     locking: str | None = None  # `patch`, `adhesive`, `insert`, `washer`
     captive: bool = False  # the words say so
+
+    def __hash__(self) -> int:
+        """Of its words alone: drawings look up what they know of a screw by the thousand."""
+        return hash(self.text)

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from guidebuild.device.screw import Screw
 from guidebuild.draw.dimension import from_outside, upright
-from guidebuild.draw.screw import ScrewSize, screw_id, size_of
+from guidebuild.draw.screw import ScrewSize, screw_id, size_of, top_id
 from guidebuild.draw.svg import Box, Write, drawing, element, figure, line, number, text, use
 
 _SCALES = (4, 3, 2)  # the largest at which the strip is no higher than:
@@ -86,7 +86,7 @@ class _Strip:
         half = float(size.head.diameter) / 2
         axes = line("ctr", (x, y - half - 1), (x, size.length + 1))
         axes += line("ctr", (x - half - 0.8, y), (x + half + 0.8, y))
-        top = use(f"{screw_id(one.screw)}-top", (x, y))
+        top = use(top_id(one.screw), (x, y))
         stand = f"translate({number(x)} 0) rotate(90)"
         side = element("use", href=f"#{screw_id(one.screw)}", transform=stand)
         at = (x - half - 1.7 * self.k, y + 0.65 * self.k)

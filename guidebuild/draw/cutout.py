@@ -1,22 +1,43 @@
 """A detail cut out of a view: its freehand edge, and the small overview that says where it lies."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 from math import sin
 
-from guidebuild.draw.frame import Frame
 from guidebuild.draw.svg import Box, Point, element, number, path, rect
 from guidebuild.draw.view import Drawn, Shape
 
 _SMALL = 34.0  # units: width of the overview, at most
 _HIGH = 44.0
+_GAP = 8.0  # below the cut-out
 
 
 @dataclass(frozen=True, slots=True)
 class Overview:
-    """The small drawing and how far down it reaches."""
+    """The whole view, small, below the left corner of a cut-out. `box` in mm is round all of it."""
 
-    markup: str
-    bottom: float
+    silhouette: str
+    box: Box
+    scale: float
+
+    def bottom(self, outline: Box) -> float:
+        """How far down it reaches."""
+        return outline.bottom + _GAP + self.box.height * self.scale
+
+    def markup(self, silhouette: str, region: Box, outline: Box) -> str:
+        """The drawing, with the cut-out's place in heavy line; `silhouette` may be a reference to it."""
+        x = outline.x - self.box.x * self.scale
+        y = outline.bottom + _GAP - self.box.y * self.scale
+        place = f"translate({number(x)} {number(y)}) scale({number(self.scale)})"
+        return element("g", silhouette, rect("now", region), transform=place)
+
+
+@lru_cache(maxsize=64)
+def overview(drawn: Drawn) -> Overview:
+    """Of a view."""
+    scale = min(_SMALL / drawn.box.width, _HIGH / drawn.box.height)
+    edges = "".join(path("thin", shape.data) for shape in _silhouette(drawn))
+    return Overview(edges, drawn.box, scale)
 
 
 def cut_edge(outline: Box) -> str:
@@ -58,19 +79,6 @@ def _smooth(points: list[Point]) -> str:
         for p, m in zip(points, middles, strict=True)
     )
     return f"M{number(start[0])},{number(start[1])}{curves}Z"
-
-
-def overview(drawn: Drawn, where: Frame, at: Point) -> Overview:
-    """The whole view, small, its corner at `at`, with the cut-out's place in heavy line."""
-    scale = min(_SMALL / drawn.box.width, _HIGH / drawn.box.height)
-    place = (at[0] - drawn.box.x * scale, at[1] - drawn.box.y * scale)
-    whole = element(
-        "g",
-        *(path("thin", shape.data) for shape in _silhouette(drawn)),
-        rect("now", where.region),
-        transform=f"translate({number(place[0])} {number(place[1])}) scale({number(scale)})",
-    )
-    return Overview(whole, at[1] + drawn.box.height * scale)
 
 
 def _silhouette(drawn: Drawn) -> list[Shape]:

@@ -25,9 +25,9 @@ class Frame:
     cut: bool
 
     def at(self, point: Point) -> Point:
-        """A place of the device on the sheet."""
+        """A place of the device on the sheet, to a hundredth of a unit: nobody sees more, and pages have many."""
         x = self.origin[0] + (point[0] - self.region.x) * self.scale
-        return x, self.origin[1] + (point[1] - self.region.y) * self.scale
+        return round(x, 2), round(self.origin[1] + (point[1] - self.region.y) * self.scale, 2)
 
     def back(self, point: Point) -> Point:
         """A place of the sheet on the device."""

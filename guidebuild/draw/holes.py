@@ -1,38 +1,64 @@
 """Holes on a view: a screw from above, a ring round this step's screws, a ring with a cross where it is empty."""
 
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+
+from guidebuild.device.screw import Screw
 from guidebuild.draw.frame import Frame
 from guidebuild.draw.look import HoleLook, HoleMark, Scene
 from guidebuild.draw.marks import empty_hole, order_square
-from guidebuild.draw.screw import screw_id, size_of
+from guidebuild.draw.screw import size_of, top_id
 from guidebuild.draw.svg import Box, Point, circle, element, number
 
 _RING = 1.8  # units between a head and its ring
 _LEAST = 2.0  # units: no head is drawn smaller than this radius
 
 
-def head_radius(hole: HoleMark, where: Frame) -> float:
-    """Radius of the head on the sheet."""
-    diameter = float(size_of(hole.screw).head.diameter) if hole.screw else 4.0
-    return max(_LEAST, diameter / 2 * where.scale)
+@lru_cache(maxsize=1_000)
+def head_radius(screw: Screw | None, scale: float) -> float:
+    """Radius of the head on the sheet, of so many units a mm."""
+    diameter = float(size_of(screw).head.diameter) if screw else 4.0
+    return max(_LEAST, diameter / 2 * scale)
 
 
 def ring_radius(hole: HoleMark, where: Frame) -> float:
     """Radius at which leaders end: outside the ring."""
-    return head_radius(hole, where) + _RING + 1.0
+    return head_radius(hole.screw, where.scale) + _RING + 1.0
 
 
-def hole_marks(scene: Scene, where: Frame) -> str:
-    """All holes inside the frame, empty ones first."""
-    shown = [hole for hole in scene.holes if where.outline.grown(2).holds(_dot(hole, where))]
-    shown.sort(key=lambda hole: (hole.look is HoleLook.NOW, hole.look is HoleLook.SCREW))
-    marks = "".join(_mark(hole, where) for hole in shown)
+@dataclass(frozen=True, slots=True)
+class Marks:
+    """`still`: a piece for each hole of the view that this step leaves alone; `now` what lies over them."""
+
+    still: list[str]
+    now: str
+
+
+def hole_marks(scene: Scene, where: Frame) -> Marks:
+    """All holes inside the frame, this step's last."""
+    outline = where.outline
+    region = outline.grown(2)
+    shown = [hole for hole in scene.holes if region.holds(_dot(hole, where))]
+    still, now = [""] * scene.places, ""
+    for hole in shown:
+        if hole.look is HoleLook.NOW:
+            now += _mark(hole, where)
+        else:
+            still[hole.place] = _mark(hole, where)
+    return Marks(still, now + "".join(_orders(shown, where, outline)))
+
+
+def _orders(shown: list[HoleMark], where: Frame, outline: Box) -> Iterator[str]:
+    """The squares with the order of tightening, where they are free of holes and of each other."""
+    if not any(hole.order for hole in shown):
+        return
     taken = [Box(*where.at(hole.at), 0, 0).grown(ring_radius(hole, where)) for hole in shown]
     for hole in shown:
         if hole.order is not None:
-            at = _beside(where.at(hole.at), ring_radius(hole, where), where.outline, taken)
+            at = _beside(where.at(hole.at), ring_radius(hole, where), outline, taken)
             taken.append(_square(at))
-            marks += order_square(at, str(hole.order))
-    return marks
+            yield order_square(at, str(hole.order))
 
 
 def _dot(hole: HoleMark, where: Frame) -> Box:
@@ -40,22 +66,25 @@ def _dot(hole: HoleMark, where: Frame) -> Box:
 
 
 def _mark(hole: HoleMark, where: Frame) -> str:
-    at, radius = where.at(hole.at), head_radius(hole, where)
-    if hole.look is HoleLook.EMPTY:
-        thread = float(size_of(hole.screw).diameter) / 2 * where.scale if hole.screw else 2.0
+    return _drawn(hole.screw, hole.look, where.at(hole.at), where.scale)
+
+
+@lru_cache(maxsize=10_000)  # most holes look the same in many steps
+def _drawn(screw: Screw | None, look: HoleLook, at: Point, scale: float) -> str:
+    radius = head_radius(screw, scale)
+    if look is HoleLook.EMPTY:
+        thread = float(size_of(screw).diameter) / 2 * scale if screw else 2.0
         return empty_hole(at, max(1.6, thread))
-    if hole.screw is None:
-        screw = circle("mid solid", at, radius)
+    if screw is None:
+        head = circle("mid solid", at, radius)
     else:
-        scale = radius / (float(size_of(hole.screw).head.diameter) / 2)
-        screw = _head(hole, at, scale)
-    return screw + (circle("now", at, radius + _RING) if hole.look is HoleLook.NOW else "")
+        head = _head(screw, at, radius / (float(size_of(screw).head.diameter) / 2))
+    return head + (circle("now", at, radius + _RING) if look is HoleLook.NOW else "")
 
 
-def _head(hole: HoleMark, at: Point, scale: float) -> str:
-    assert hole.screw is not None
+def _head(screw: Screw, at: Point, scale: float) -> str:
     place = f"translate({number(at[0])} {number(at[1])}) scale({number(scale)})"
-    return element("use", href=f"#{screw_id(hole.screw)}-top", transform=place)
+    return element("use", href=f"#{top_id(screw)}", transform=place)
 
 
 def _square(at: Point) -> Box:

@@ -1,26 +1,26 @@
 """The groups of a view, each in the look that it has at a step."""
 
 from collections.abc import Iterator
+from functools import lru_cache
 
 from guidebuild.draw.curve import inside
 from guidebuild.draw.frame import Frame
 from guidebuild.draw.hatch import hatch_class
 from guidebuild.draw.look import Look, Scene
 from guidebuild.draw.svg import Box, circle, path, use
-from guidebuild.draw.view import Drawn, Layer, Shape, layer_id
+from guidebuild.draw.view import Drawn, Layer, Shape, inner, layer_id
 
 
-def layers(drawn: Drawn, scene: Scene, where: Frame) -> str:
-    """All layers that touch the frame, in mm; what is away comes last, over the rest."""
-    shown = [
-        (n, layer, scene.looks.get(layer.id or "", Look.FITTED))
-        for n, layer in enumerate(drawn.layers)
-        if _in_frame(layer, where)
-    ]
-    here = "".join(
-        _drawn(drawn, n, layer, look, where) for n, layer, look in shown if look is not Look.AWAY
-    )
-    away = "".join(_outline(layer, "off") for _, layer, look in shown if look is Look.AWAY)
+def layers(drawn: Drawn, scene: Scene, where: Frame) -> list[str]:
+    """All layers that touch the frame, in mm, a piece each; after them, over the rest, those that are away."""
+    hatch = hatch_class(where.scale)
+    here, away = [], []
+    for n, layer in enumerate(drawn.layers):
+        look = scene.looks.get(layer.id, Look.FITTED) if layer.id else Look.FITTED
+        shown = _in_frame(layer, where)
+        off = shown and look is Look.AWAY
+        here.append(_drawn(layer, layer_id(drawn, n), look, hatch) if shown and not off else "")
+        away.append(_outline(layer, "off") if off else "")
     return here + away
 
 
@@ -28,23 +28,25 @@ def _in_frame(layer: Layer, where: Frame) -> bool:
     return not where.cut or layer.box is None or layer.box.touches(where.region)
 
 
-def _drawn(drawn: Drawn, n: int, layer: Layer, look: Look, where: Frame) -> str:
+@lru_cache(maxsize=10_000)  # a thing has few looks, and many steps
+def _drawn(layer: Layer, id: str, look: Look, hatch: str) -> str:
     match look:
         case Look.FITTED | Look.AWAY:
-            return use(layer_id(drawn, n))
+            return use(id)
         case Look.HIDDEN:
             return ""
         case Look.NOW:
-            return _outline(layer, "now") + use(layer_id(drawn, n, inner=True))
+            return _outline(layer, "now") + use(inner(id))
         case Look.LIVE:
-            return use(layer_id(drawn, n)) + _outline(layer, hatch_class(where.scale))
+            return use(id) + _outline(layer, hatch)
         case Look.LIVE_NOW:
-            hatch = _outline(layer, hatch_class(where.scale))
-            return use(layer_id(drawn, n)) + hatch + _outline(layer, "now", solid=False)
+            marked = _outline(layer, hatch) + _outline(layer, "now", solid=False)
+            return use(id) + marked
         case Look.OPEN:
             return "".join(_pins(layer))
 
 
+@lru_cache(maxsize=10_000)
 def _outline(layer: Layer, css: str, solid: bool = True) -> str:
     """The outer shapes in another line; a face stays a face, but nothing inside a chain line."""
     return "".join(

@@ -11,6 +11,9 @@ from guidebuild.draw.svg import Point
 class Look(Enum):
     """How a thing of a view is drawn at a step."""
 
+    # Members are single objects; an enum's own hash is slow, and drawings ask for it often.
+    __hash__ = object.__hash__
+
     FITTED = "fitted"  # as the author drew it
     NOW = "now"  # the work of this step: heavy
     AWAY = "away"  # lifted or off: chain with two dots, nothing inside
@@ -22,6 +25,8 @@ class Look(Enum):
 
 class HoleLook(Enum):
     """How a hole is drawn."""
+
+    __hash__ = object.__hash__
 
     SCREW = "screw"  # a screw in it, seen from above
     NOW = "now"  # a screw of this step: the ring
@@ -40,13 +45,17 @@ WORKED = frozenset({Look.NOW, Look.LIVE_NOW})
 
 @dataclass(frozen=True, slots=True)
 class HoleMark:
-    """A hole at `at` (mm on the view); `order` is its place in a tightening sequence."""
+    """A hole at `at` (mm on the view); `order` is its place in a tightening sequence.
+
+    `place` is its own among all the holes of the view, which is the same in every step.
+    """
 
     key: str
     at: Point
     screw: Screw | None
     look: HoleLook
     order: int | None = None
+    place: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,8 +69,12 @@ class Reference:
 
 @dataclass(frozen=True, slots=True)
 class Scene:
-    """Everything that tells one step's locator from another's. Ids without a look are FITTED."""
+    """Everything that tells one step's locator from another's. Ids without a look are FITTED.
+
+    `places`: how many holes the view has, shown or not.
+    """
 
     looks: Mapping[str, Look] = field(default_factory=dict)
     holes: tuple[HoleMark, ...] = ()
     references: tuple[Reference, ...] = ()
+    places: int = 0

@@ -5,7 +5,7 @@ the lengths of screws drawn below each other compare at a glance.
 """
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from math import cos, pi, sin
 
@@ -60,11 +60,18 @@ def size_of(screw: Screw) -> ScrewSize:
     )
 
 
+@cache
 def screw_id(screw: Screw) -> str:
     """Id of the screw's symbol in a page: one for each screw that looks different."""
     sizes = (screw.thread, screw.length, screw.head, screw.drive, screw.standard)
     words = "-".join(str(one) for one in sizes if one is not None)
     return "s-" + re.sub(r"[^A-Za-z0-9.]+", "-", words).strip("-").replace(".", "_")
+
+
+@cache
+def top_id(screw: Screw) -> str:
+    """Id of the symbol of its head from above, which is the same for every length."""
+    return f"{screw_id(replace(screw, length=None))}-top"
 
 
 @cache
@@ -110,13 +117,11 @@ def screw_box(*screws: Screw) -> Box:
 
 
 def screw_symbols(*screws: Screw) -> str:
-    """Symbols `#<screw_id>` (side), `#<screw_id>-top` (above) and that of an empty hole: once in each page
+    """Symbols `#<screw_id>` (side), `#<top_id>` (above) and that of an empty hole: once in each page
     that shows these screws."""
-    found = {
-        screw_id(one): path("ink", shadow(one), id=screw_id(one))
-        + element("g", from_above(one), id=f"{screw_id(one)}-top")
-        for one in screws
-    }
+    sides = {screw_id(one): path("ink", shadow(one), id=screw_id(one)) for one in screws}
+    tops = {top_id(one): element("g", from_above(one), id=top_id(one)) for one in screws}
+    found = {**sides, **tops}
     return hole_symbol() + "".join(found[key] for key in sorted(found))
 
 
@@ -132,7 +137,7 @@ def screw_svg(
     middle = box.x + _OVERHANG + (box.height - _AIR) / 2
     axis = line("ctr", (box.x, 0), (size.length + _OVERHANG, 0))
     if by_use:
-        views = use(f"{screw_id(screw)}-top", (middle, 0)) + use(screw_id(screw))
+        views = use(top_id(screw), (middle, 0)) + use(screw_id(screw))
     else:
         top = element("g", from_above(screw), transform=f"translate({middle:.3f} 0)")
         views = top + path("ink", shadow(screw))

@@ -11,6 +11,7 @@ from xml.sax.saxutils import escape, quoteattr
 _NEEDLESS = re.compile(
     r"[ ,]+(?=-)"
 )  # what parts two numbers of a path where the second has a sign
+_WORDS = re.compile("<text|#_|#v-")  # words, or symbols in which words may be
 _SPECIAL = re.compile(r"[&<>\"\n\r\t]")
 
 Point = tuple[float, float]
@@ -107,12 +108,12 @@ def path(class_: str, data: str, **attributes: str | float | None) -> str:
 
 def line(class_: str, start: Point, end: Point) -> str:
     """A straight line."""
-    return path(class_, f"M{_pair(start)}L{_pair(end)}")
+    return path(class_, f"M{pair(start)}L{pair(end)}")
 
 
 def bent(class_: str, *points: Point) -> str:
     """A line with corners."""
-    return path(class_, "M" + "L".join(map(_pair, points)))
+    return path(class_, "M" + "L".join(map(pair, points)))
 
 
 def circle(class_: str, centre: Point, radius: float) -> str:
@@ -125,8 +126,10 @@ def rect(class_: str, box: Box) -> str:
     return element("rect", class_=class_, x=box.x, y=box.y, width=box.width, height=box.height)
 
 
-def text(class_: str, at: Point, words: str, size: float, anchor: str = "middle") -> str:
-    """Words on the base line `at`; `size` is the height of the type in the drawing's units."""
+def text(
+    class_: str, at: Point, words: str, size: float | None = None, anchor: str = "middle"
+) -> str:
+    """Words on the base line `at`; `size` is the height of the type in the drawing's units, unless said around it."""
     return element(
         "text",
         escape(words),
@@ -162,7 +165,7 @@ def drawing(
         width=f"{number(box.width * mm)}mm" if mm else None,
         height=f"{number(box.height * mm)}mm" if mm else None,
         viewBox=" ".join(map(number, (box.x, box.y, box.width, box.height))),
-        text_anchor="middle" if any("<text" in one or "<use" in one for one in children) else None,
+        text_anchor="middle" if any(map(_WORDS.search, children)) else None,
         role="img" if title else None,
         aria_hidden=None if title else "true",
     )
@@ -172,8 +175,9 @@ def polygon(points: Iterable[Point]) -> str:
     """Closed path data in relative steps; each corner is rounded where it stands, so errors do not add up."""
     corners = [(round(x, 3), round(y, 3)) for x, y in points]
     steps = [f"{number(x - x0)},{number(y - y0)}" for (x0, y0), (x, y) in pairwise(corners)]
-    return f"M{_pair(corners[0])}l{' '.join(steps)}z"
+    return f"M{pair(corners[0])}l{' '.join(steps)}z"
 
 
-def _pair(point: Point) -> str:
+def pair(point: Point) -> str:
+    """A point as path data has it."""
     return f"{number(point[0])},{number(point[1])}"

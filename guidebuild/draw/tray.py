@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from guidebuild.device.screw import Screw
 from guidebuild.draw.dimension import upright
-from guidebuild.draw.screw import screw_id, size_of
+from guidebuild.draw.screw import screw_id, size_of, top_id
 from guidebuild.draw.svg import (
     Box,
     Write,
@@ -49,7 +49,7 @@ def lie_svg(screw: Screw, count: int, title: str, write: Write = figure) -> str:
     size, lying = size_of(screw), _lying(screw)
     half = float(size.head.diameter) / 2
     head_y = half - size.before
-    top = use(f"{screw_id(screw)}-top", (half, head_y))
+    top = use(top_id(screw), (half, head_y))
     cross = line("ctr", (-0.8, head_y), (2 * half + 0.8, head_y))
     cross += line("ctr", (half, head_y - half - 0.8), (half, head_y + half + 0.8))
     upright_ones = [_standing(screw, lying.place(i)) for i in range(count)]

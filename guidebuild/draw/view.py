@@ -4,8 +4,9 @@ An author's file is cleaned (see `clean`), its transforms are worked out, and wh
 belongs to the group around it. A view may also be outlines in the record (SVG path data in mm).
 """
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from xml.etree.ElementTree import Element
 
 from guidebuild.device.record import Device, View
@@ -13,6 +14,7 @@ from guidebuild.device.states import Kind
 from guidebuild.draw.clean import SHAPES, clean_svg
 from guidebuild.draw.curve import PLAIN, Matrix, bounds, matrix, moved, numbers, times
 from guidebuild.draw.shapes import classes_of, data_of, own_classes
+from guidebuild.draw.sight import Sight, sight
 from guidebuild.draw.svg import Box, Point, element, number, path, text
 
 _DEEP = 40  # groups inside groups; a deeper file is cut off there
@@ -38,7 +40,7 @@ class Words:
     size: float
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Layer:
     """Neighbouring shapes of one thing in painting order; `id` is None for what is no thing of the record.
 
@@ -56,19 +58,25 @@ class Layer:
         return tuple(shape for shape in self.shapes if shape.outer)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Drawn:
-    """A view ready to be drawn. `name` is unique in a device; `size` in mm; `box` is round all shapes."""
+    """A view ready to be drawn; it is equal to itself only, so that what was drawn of it is soon found again.
+
+    `name` is unique in a device; `size` in mm; `box` is round all shapes.
+
+    `boxes` are round all layers of a thing, by id; `sight` is what the record says of what is seen.
+    """
 
     name: str
     size: tuple[float, float]
     box: Box
     layers: tuple[Layer, ...]
+    boxes: Mapping[str, Box]
+    sight: Sight
 
     def box_of(self, id: str) -> Box | None:
         """The box round all layers of a thing, None where the view does not show it."""
-        boxes = [layer.box for layer in self.layers if layer.id == id and layer.box]
-        return _round([box for box in boxes if box]) if boxes else None
+        return self.boxes.get(id)
 
 
 def read_view(device: Device, view: View, svg: str | None) -> Drawn:
@@ -84,7 +92,17 @@ def read_view(device: Device, view: View, svg: str | None) -> Drawn:
     whole = _round(boxes) if boxes else Box(0, 0, width, height)
     if not whole.width or not whole.height:  # a single line is no drawing to fit
         whole = Box(0, 0, width, height)
-    return Drawn(view.id, (width, height), whole, layers)
+    known = _boxes(layers)
+    ids = dict.fromkeys(layer.id for layer in layers if layer.id)
+    return Drawn(view.id, (width, height), whole, layers, known, sight(device, view, ids, known))
+
+
+def _boxes(layers: tuple[Layer, ...]) -> dict[str, Box]:
+    found: dict[str, list[Box]] = {}
+    for layer in layers:
+        if layer.id and layer.box:
+            found.setdefault(layer.id, []).append(layer.box)
+    return {id: _round(boxes) for id, boxes in found.items()}
 
 
 def _to_mm(root: Element, width: float, height: float) -> Matrix:
@@ -218,17 +236,27 @@ def view_symbols(drawn: Drawn) -> str:
 
     `#v-<name>-<n>-in` is what lies inside its outline.
     """
+    return _symbols(drawn)
+
+
+@lru_cache(maxsize=64)
+def _symbols(drawn: Drawn) -> str:
     return "".join(_symbol(drawn, n, layer) for n, layer in enumerate(drawn.layers))
 
 
-def layer_id(drawn: Drawn, n: int, inner: bool = False) -> str:
+def layer_id(drawn: Drawn, n: int) -> str:
     """Id of a layer's symbol."""
-    return f"v-{drawn.name}-{n}{'-in' if inner else ''}"
+    return f"v-{drawn.name}-{n}"
+
+
+def inner(id: str) -> str:
+    """Id of what lies inside the outline of a layer."""
+    return f"{id}-in"
 
 
 def _symbol(drawn: Drawn, n: int, layer: Layer) -> str:
+    id = layer_id(drawn, n)
     outside = "".join(path(shape.css, shape.data) for shape in layer.outline)
     within = "".join(path(shape.css, shape.data) for shape in layer.shapes if not shape.outer)
     within += "".join(text(one.css, one.at, one.words, one.size) for one in layer.words)
-    inner = element("g", within, id=layer_id(drawn, n, True))
-    return element("g", outside, inner, id=layer_id(drawn, n))
+    return element("g", outside, element("g", within, id=inner(id)), id=id)

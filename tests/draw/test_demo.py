@@ -9,8 +9,9 @@ import pytest
 
 from guidebuild.device.record import Device
 from guidebuild.draw.crossing import crosses
-from guidebuild.draw.locator import Placed, locator_svg, placed
+from guidebuild.draw.locator import locator_svg
 from guidebuild.draw.look import Scene
+from guidebuild.draw.placed import Placed, placed
 from guidebuild.draw.scene import scene_at, shows, view_for, worked
 from guidebuild.draw.screw import screw_symbols, shadow
 from guidebuild.draw.view import Drawn, read_view, view_symbols
@@ -67,7 +68,7 @@ def drawn_steps(device: Device, proof: Proof) -> Iterator[Shown]:
         view = view_for(device, passage, views(device.id))
         if view is not None:
             drawn = views(device.id)[view]
-            scene = scene_at(device, device.views[view], drawn, passage, labels)
+            scene = scene_at(device, drawn, passage, labels)
             yield Shown(
                 passage.step.id,
                 drawn,

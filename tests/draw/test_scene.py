@@ -4,8 +4,9 @@ import pytest
 
 from guidebuild.device.acts import Verb
 from guidebuild.device.states import State
-from guidebuild.draw.locator import locator_svg, placed
+from guidebuild.draw.locator import locator_svg
 from guidebuild.draw.look import End, HoleLook, Look, Scene
+from guidebuild.draw.placed import placed
 from guidebuild.draw.scene import scene_at, view_for, worked
 from guidebuild.draw.view import Drawn, read_view
 from guidebuild.guide.blocks.act import Act
@@ -42,7 +43,7 @@ def _act(verb: Verb, key: str) -> Act:
 
 
 def scene(at: Passage, drawn: Drawn = DRAWN) -> Scene:
-    return scene_at(DEVICE, VIEW, drawn, at, LABELS)
+    return scene_at(DEVICE, drawn, at, LABELS)
 
 
 def holes(found: Scene) -> dict[str, HoleLook]:
@@ -116,7 +117,7 @@ def test_a_step_on_what_the_view_does_not_show_has_no_view() -> None:
 
 def test_a_face_of_the_bench_marks_only_its_own_acts() -> None:
     at = passage((Verb.REMOVE, "screws.a"), (Verb.REMOVE, "screws.b"))
-    found = scene_at(DEVICE, VIEW, DRAWN, at, LABELS, only={"screws.a"})
+    found = scene_at(DEVICE, DRAWN, at, LABELS, only={"screws.a"})
     assert holes(found) == {"screws.a": HoleLook.NOW, "screws.b": HoleLook.SCREW}
     assert [one.thing for one in found.references] == ["screws.a"]
 
@@ -125,7 +126,7 @@ def test_order_of_tightening_stands_in_squares() -> None:
     at = passage(
         (Verb.REFIT, "screws.a"), (Verb.REFIT, "screws.b"), screws_a=State.OUT, screws_b=State.OUT
     )
-    found = scene_at(DEVICE, VIEW, DRAWN, at, LABELS, orders={"screws.b": 1, "screws.a": 2})
+    found = scene_at(DEVICE, DRAWN, at, LABELS, orders={"screws.b": 1, "screws.a": 2})
     drawing = tree(locator_svg(DRAWN, found, "order"))
     assert [node.text for node in of_class(drawing, "ord")] == ["2", "1"]
     assert len(of_class(drawing, "box")) == 2
@@ -138,7 +139,7 @@ def test_a_screw_that_the_view_draws_itself_is_placed_there() -> None:
         '<g id="screws.a"><circle cx="30" cy="40" r="3"/></g></svg>'
     )
     drawn = read_view(device(view), view, svg)
-    found = scene_at(device(view), view, drawn, passage((Verb.REMOVE, "screws.a")), LABELS)
+    found = scene_at(device(view), drawn, passage((Verb.REMOVE, "screws.a")), LABELS)
     assert {hole.key: hole.at for hole in found.holes}["screws.a"] == pytest.approx(
         (30, 40), abs=0.01
     )
@@ -153,7 +154,7 @@ def test_small_things_on_a_large_view_are_cut_out() -> None:
     )
     drawn = read_view(device(view), view, svg)
     at = passage((Verb.REMOVE, "screws.a"), (Verb.REMOVE, "screws.b"))
-    found = scene_at(device(view), view, drawn, at, LABELS)
+    found = scene_at(device(view), drawn, at, LABELS)
     where = placed(drawn, found)
     assert where.frame.cut
     assert where.frame.scale > 1

@@ -122,7 +122,7 @@ def test_used_and_inline_drawings_hold_the_same_shadow() -> None:
     one = screw("M3x8 pan PH1")
     inline = of_class(tree(screw_svg(one)), "ink")[-1].get("d")
     symbol = tree(f"<g>{screw_symbols(one, one)}</g>")
-    assert [node.get("id") for node in symbol] == ["hole", "s-M3-8-pan-PH1", "s-M3-8-pan-PH1-top"]
+    assert [node.get("id") for node in symbol] == ["hole", "s-M3-8-pan-PH1", "s-M3-pan-PH1-top"]
     assert symbol[1].get("d") == inline
     assert len(screw_svg(one, by_use=True)) < 500
 

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import chain
 
+from guidebuild.draw.runs import Runs
 from guidebuild.draw.screw import screw_symbols
 from guidebuild.draw.squares import squares_symbol
 from guidebuild.draw.view import Drawn, view_symbols
@@ -102,7 +103,8 @@ class GuideView:
 def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
     """The page; `drawn` holds the device's views by id."""
     guide = reading.guide
-    by_id = _steps(reading, drawn)
+    runs = Runs()
+    by_id = _steps(reading, drawn, runs)
     stages = [_stage(reading, stage, by_id) for stage in guide.stages]
     steps = [step for stage in stages if not stage.remedy for step in stage.steps]
     screws = screw_rows(reading)
@@ -140,17 +142,17 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
         tried_on=tuple((one.date.text, one.serial.text, one.by.text) for one in guide.tried_on),
         questions=questions(reading),
         found_by=found_by(reading),
-        symbols=_symbols(reading, drawn, everything),
+        symbols=_symbols(reading, drawn, everything) + runs.symbols(),
         portrait=portrait(reading, drawn),
     )
 
 
-def _steps(reading: Reading, drawn: Mapping[str, Drawn]) -> dict[str, StepView]:
+def _steps(reading: Reading, drawn: Mapping[str, Drawn], runs: Runs) -> dict[str, StepView]:
     """The steps by id, each with the view that was seen before it."""
     box, last = guide_box(reading), None
     found = {}
     for step in reading.guide.steps:
-        view = step_view(reading, step, drawn, box, last)
+        view = step_view(reading, step, drawn, box, runs, last)
         last = view.pictures[-1].view if view.pictures else last
         found[step.id] = view
     return found

@@ -14,9 +14,11 @@ from guidebuild.device.acts import REPLACING
 from guidebuild.device.screw import Screw
 from guidebuild.device.states import Kind
 from guidebuild.device.things import Hole, Store, Thing
+from guidebuild.draw.cases import Labelled
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.cases import values
+from guidebuild.source.remembered import remembered
 
 _LAST = re.compile(r"^(.*?)[ \u00a0]([A-Z]{1,3}\d{0,3})$")
 _ANYWHERE = re.compile(
@@ -47,10 +49,35 @@ class Labels:
         holes = self.of_hole.get(key)
         return holes[0][0].number if holes else self.of_thing.get(key, "")
 
+    def on_drawings(self, where: int) -> Labelled:
+        """Every label by key, and the screws of the holes that have several, as drawings in `where` take them."""
+        usual = _usual(self)
+        if not _several(self):
+            return usual
+        here = {
+            key: next((one for one, bits in self.of_hole[key] if bits & where), None)
+            for key in _several(self)
+        }
+        numbers = {key: one.number for key, one in here.items() if one}
+        screws = {key: one.screw for key, one in here.items() if one}
+        return Labelled({**usual.labels, **numbers}, screws)
+
     @property
-    def on_drawings(self) -> dict[str, str]:
-        """Every label by key, as drawings take it."""
-        return {**self.of_thing, **{key: self.of(key) for key in self.of_hole}}
+    def apart(self) -> frozenset[int]:
+        """Sets of configurations in which a hole has a screw of its own."""
+        return frozenset(bits for key in _several(self) for _, bits in self.of_hole[key])
+
+
+@remembered
+def _usual(labels: Labels) -> Labelled:
+    numbers = {key: labels.of(key) for key in labels.of_hole}
+    return Labelled({**labels.of_thing, **numbers}, {})
+
+
+@remembered
+def _several(labels: Labels) -> tuple[str, ...]:
+    """Holes with other screws in other configurations."""
+    return tuple(key for key, some in labels.of_hole.items() if len(some) > 1)
 
 
 def printed(name: str) -> tuple[str, str]:

@@ -1,53 +1,96 @@
-"""The locator of a step: the view that shows most of its work, with this step's things marked."""
+"""The locators of a step: the view that shows most of its work, one for each form in which it looks different."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from guidebuild.device.acts import REPLACING
-from guidebuild.draw.locator import locator_svg
-from guidebuild.draw.look import End, Look, Reference, Scene
-from guidebuild.draw.scene import scene_at, view_for
+from guidebuild.draw.cases import Case, cases_at
+from guidebuild.draw.locator import Locator, locator
+from guidebuild.draw.look import End, Look, Reference
+from guidebuild.draw.runs import Runs
+from guidebuild.draw.scene import view_for
 from guidebuild.draw.view import Drawn
 from guidebuild.outputs.html.page.acts.line import Line
 from guidebuild.outputs.html.page.reading import Reading
+from guidebuild.outputs.html.page.when import When
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Passage
 from guidebuild.translate.messages.text import Mark, Text, joined, plain, text
 
+_ROWS = (
+    ("top-left", "top", "top-right"),
+    ("left", "middle", "right"),
+    ("bottom-left", "bottom", "bottom-right"),
+)
+
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """A drawing with its caption; `view` is the view's id."""
+    """A drawing with its caption, in the configurations of `when`; `view` is the view's id."""
 
-    svg: str
+    locator: Locator
+    runs: Runs
+    title: str
     caption: Text
     view: str
+    when: When | None = None
+
+    @property
+    def svg(self) -> str:
+        """The drawing, to be asked for when all of the page are known."""
+        return self.locator.written(self.runs, self.title, plain(self.caption))
 
 
-def locator(
+def locators(
     reading: Reading,
     passage: Passage,
     lines: list[Line],
     drawn: Mapping[str, Drawn],
+    runs: Runs,
     last: str | None = None,
-) -> Picture | None:
-    """The drawing, of `last` where no view shows any of the step's work; None where there is none."""
+) -> tuple[Picture, ...]:
+    """The drawings, of the view `last` where no view shows any of the step's work; none where there is none."""
     renewed = _renewed(reading, passage)
     id = view_for(reading.device, passage, drawn) or _showing(drawn, renewed) or last
     if id is None:
-        return None
-    view = reading.device.views[id]
+        return ()
     orders = {key: n for line in lines for key, n in line.orders}
-    scene = scene_at(
-        reading.device, view, drawn[id], passage, reading.labels.on_drawings, orders=orders
+    labels = reading.labels
+    cases = cases_at(reading.device, drawn[id], passage, labels.on_drawings, labels.apart, orders)
+    return tuple(
+        _picture(
+            reading,
+            passage,
+            lines,
+            drawn[id],
+            runs,
+            _with_renewed(reading, case, drawn[id], renewed),
+        )
+        for case in cases
     )
-    scene = _with_renewed(reading, scene, drawn[id], renewed)
-    name = view.name.text if view.name else id.replace("-", " ")
-    shown = {reference.thing for reference in scene.references}
-    caption = _caption(reading, name, lines, shown)
+
+
+def _picture(
+    reading: Reading, passage: Passage, lines: list[Line], drawn: Drawn, runs: Runs, case: Case
+) -> Picture:
+    view = reading.device.views[drawn.name]
+    name = view.name.text if view.name else drawn.name.replace("-", " ")
+    found = locator(drawn, case.scene, runs)
+    caption = joined([_caption(reading, name, lines, case), _no_room(reading, found)], " ")
     title = reading.say.plain("picture.title", view=name)
-    svg = locator_svg(drawn[id], scene, title, plain(caption))
-    return Picture(svg, caption, id)
+    when = reading.when(case.where, passage.shown)
+    return Picture(found, runs, title, caption, drawn.name, when)
+
+
+def _no_room(reading: Reading, found: Locator) -> Text:
+    """Where things are whose numbers found no place."""
+    say, said = reading.say, []
+    for one in found.unplaced:
+        key = one.reference.thing
+        keys = (key,) if key in reading.device.things else reading.device.names.get(key, ())
+        thing = reading.named(keys[0]) if keys else text(one.reference.label, Mark.REFERENCE)
+        said.append(say(f"picture.at.{_ROWS[one.row][one.column]}", thing=thing))
+    return say("picture.no-room", things=say.listed(said, "unit")) if said else ()
 
 
 def _renewed(reading: Reading, passage: Passage) -> list[str]:
@@ -62,18 +105,20 @@ def _showing(drawn: Mapping[str, Drawn], ids: list[str]) -> str | None:
     return next((id for id, one in drawn.items() if any(one.box_of(key) for key in ids)), None)
 
 
-def _with_renewed(reading: Reading, scene: Scene, drawn: Drawn, renewed: list[str]) -> Scene:
+def _with_renewed(reading: Reading, case: Case, drawn: Drawn, renewed: list[str]) -> Case:
     """The scene with the places of what is renewed marked as this step's work."""
+    scene = case.scene
     known = {reference.thing for reference in scene.references}
     there = [key for key in renewed if drawn.box_of(key) and key not in known]
     looks = {**scene.looks, **{key: Look.NOW for key in there}}
     more = tuple(Reference(reading.labels.of(key), key, End.ARROW) for key in there)
-    return replace(scene, looks=looks, references=(*scene.references, *more))
+    return Case(case.where, replace(scene, looks=looks, references=(*scene.references, *more)))
 
 
-def _caption(reading: Reading, name: str, lines: list[Line], shown: set[str]) -> Text:
+def _caption(reading: Reading, name: str, lines: list[Line], case: Case) -> Text:
     """`Inside. A plug plate, P2 head flex. Screws 1, 2.`"""
     say = reading.say
+    shown = {reference.thing for reference in case.scene.references}
     keys = dict.fromkeys(key for line in lines for key in line.things)
     there = [
         key
@@ -81,7 +126,10 @@ def _caption(reading: Reading, name: str, lines: list[Line], shown: set[str]) ->
         if {key, reading.device.things[key].id} & shown and reading.labels.of(key)
     ]
     screws = dict.fromkeys(
-        one.number for key in there for one, _ in reading.labels.of_hole.get(key, ())
+        one.number
+        for key in there
+        for one, where in reading.labels.of_hole.get(key, ())
+        if where & case.where
     )
     others = [key for key in there if key not in reading.labels.of_hole]
     parts = [say("list.sentence", words=name)]

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
+from guidebuild.draw.runs import Runs
 from guidebuild.draw.svg import Box
 from guidebuild.draw.view import Drawn
 from guidebuild.guide.blocks.caution import Caution
@@ -16,7 +17,7 @@ from guidebuild.outputs.html.page.code import step_code
 from guidebuild.outputs.html.page.flow import Flow
 from guidebuild.outputs.html.page.nodes import Node
 from guidebuild.outputs.html.page.photo import PhotoView, photo_views
-from guidebuild.outputs.html.page.pictures import Picture, locator
+from guidebuild.outputs.html.page.pictures import Picture, locators
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.tally import Tally, tally
 from guidebuild.outputs.html.page.tools import short_names
@@ -53,16 +54,17 @@ def step_view(
     step: Step,
     drawn: Mapping[str, Drawn],
     screws: Box | None,
+    runs: Runs,
     last: str | None = None,
 ) -> StepView:
-    """The view of one step; `last` is the view that the reader saw before it."""
+    """The view of one step; `runs` are the page's, `last` is the view that the reader saw before it."""
     passage = reading.passages[step.id]
     flow = Flow(reading, step, passage, screws)
     nodes = flow.nodes()
     cautions = [one for one in step.flow if isinstance(one, Caution)]
     number = reading.numbers.steps[step.id]
     measures = any(check.measured is not None for check in flow.checks)
-    picture = locator(reading, passage, flow.lines, drawn, last if measures else None)
+    pictures = locators(reading, passage, flow.lines, drawn, runs, last if measures else None)
     time = reading.say.time(step.minutes.value * 60) if step.minutes else ()
     tools = reading.say.listed(
         [text(name) for name in dict.fromkeys(short_names(reading, flow.lines))], "unit"
@@ -84,7 +86,7 @@ def step_view(
         optional=step.optional,
         panels=panels(reading, cautions, passage.shown),
         photos=photo_views(reading, step, flow.lines),
-        pictures=(picture,) if picture else (),
+        pictures=pictures,
         nodes=nodes,
         tally=tally(reading, passage),
         lines=tuple(flow.lines),
