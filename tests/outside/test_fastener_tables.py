@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from guidebuild.device.head_size import hexalobular
+from guidebuild.device.lengths import lengths
 from guidebuild.device.standards import HeadRow, head_rows
 from guidebuild.device.threads import coarse
 from tests.needs import ON_BUILD_SERVER
@@ -123,6 +124,46 @@ def test_head_sizes(standard: str) -> None:
 def test_what_is_listed_as_differing_does(standard: str) -> None:
     """A cell that no longer differs must leave the list."""
     assert differing(standard)
+
+
+LENGTHS = TABLES | {
+    "ISO 1207": ("cheese_head_parameters.csv", "iso1207", ""),
+    "ISO 1580": ("pan_head_parameters.csv", "iso1580", ""),
+    "ISO 2009": ("countersunk_head_parameters.csv", "iso2009", ""),
+    "ISO 2010": ("raised_countersunk_oval_head_parameters.csv", "iso2010", ""),
+}
+KNOWN_SERIES = {  # what their list has for what ours has, and why
+    "ISO 1580": ("68", "6|8"),  # a comma is lost
+    "ISO 2009": ("3", "2|2.5|3"),  # its own shortest are 2 mm (M1 to M1.6)
+    "ISO 10642": ("100", "100|110"),  # its own longest is 110 mm (M24)
+}
+
+
+@pytest.mark.parametrize("standard", LENGTHS)
+def test_lengths(standard: str) -> None:
+    """The series of each standard, and the shortest and longest of each thread."""
+    file, column, _ = LENGTHS[standard]
+    series = {
+        row["Screw_Type"]: row["Nominal_Sizes"]
+        for row in csv.DictReader(read("nominal_screw_lengths.csv").splitlines())
+    }
+    theirs = series[column].split(",")
+    known, ours = KNOWN_SERIES.get(standard, ("", ""))
+    assert not known or known in theirs
+    told = [part for one in theirs for part in (ours.split("|") if one == known else [one])]
+    compared = 0
+    for thread, cell in cells(file):
+        shortest, longest = cell.get(f"{column}:short", ""), cell.get(f"{column}:long", "")
+        if shortest and longest and thread.startswith("M"):
+            inside = [
+                Decimal(one)
+                for one in told
+                if Decimal(shortest) <= Decimal(one) <= Decimal(longest)
+            ]
+            assert list(lengths(standard, thread)) == inside, thread
+            assert (inside[0], inside[-1]) == (Decimal(shortest), Decimal(longest)), thread
+            compared += 1
+    assert compared >= 5
 
 
 def test_hexalobular_recesses() -> None:
