@@ -3,13 +3,13 @@
 import base64
 import json
 import shutil
-from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from selenium.webdriver import Chrome, ChromeOptions
 from selenium.webdriver.chrome.service import Service
+from selenium.webdriver.common.by import By
 
 SCRIPTS = Path(__file__).parent / "scripts"
 A4 = (210.0, 297.0)
@@ -44,12 +44,37 @@ class Browser:
         self.command("Emulation.setEmulatedMedia", features=[scheme_now, still])
 
     def open(self, url: str, scripts: bool = True) -> None:
-        """Open a page as if for the first time."""
+        """Open a page as if for the first time: nothing is kept of what a reader did before."""
         self.command("Emulation.setScriptExecutionDisabled", value=not scripts)
         self.driver.get("about:blank")
+        self.command("Storage.clearDataForOrigin", origin="file://", storageTypes="all")
         self.log("browser")
         self.log("performance")
+        self.go(url)
+
+    def go(self, url: str) -> None:
+        """Open a page as the same reader does who was here before."""
         self.driver.get(url)
+
+    def reload(self) -> None:
+        """The page again."""
+        self.driver.refresh()
+
+    def key(self, key: str) -> None:
+        """A key, pressed with nothing in particular in focus."""
+        self.driver.find_element(By.TAG_NAME, "body").send_keys(key)
+
+    def tap(self, x: float, y: float) -> None:
+        """A finger at a place of the window, in CSS pixels."""
+        self.swipe((x, y), (x, y))
+
+    def swipe(self, start: tuple[float, float], end: tuple[float, float]) -> None:
+        """A finger drawn from one place to another."""
+        middle = tuple((a + b) / 2 for a, b in zip(start, end, strict=True))
+        places = [start] if start == end else [start, middle, end]
+        for kind, (x, y) in zip(("touchStart", "touchMove", "touchMove"), places, strict=False):
+            self.command("Input.dispatchTouchEvent", type=kind, touchPoints=[{"x": x, "y": y}])
+        self.command("Input.dispatchTouchEvent", type="touchEnd", touchPoints=[])
 
     def log(self, name: str) -> list[dict[str, Any]]:
         """What came since the log was last read."""
@@ -59,12 +84,11 @@ class Browser:
         """What the console said since the page was opened: errors and blocked things are among it."""
         return [entry["message"] for entry in self.log("browser") if entry["level"] != "INFO"]
 
-    def requests(self) -> Iterator[str]:
+    def asked_for(self) -> list[str]:
         """Every address that was asked for since the page was opened."""
-        for entry in self.log("performance"):
-            message = json.loads(entry["message"])["message"]
-            if message["method"] == "Network.requestWillBeSent":
-                yield message["params"]["request"]["url"]
+        told = [json.loads(entry["message"])["message"] for entry in self.log("performance")]
+        sent = [one for one in told if one["method"] == "Network.requestWillBeSent"]
+        return [one["params"]["request"]["url"] for one in sent]
 
     def ask(self, script: str, **words: Any) -> Any:
         """What a script of `scripts/` returns of the page; it stands outside of the page's own rules.

@@ -3,11 +3,10 @@
 import json
 from typing import Any
 
-from selenium.webdriver.common.by import By
 from selenium.webdriver.common.keys import Keys
 
-from tests.browser.chrome import Browser
 from tests.browser.site import Site
+from tests.browser.window import Window
 
 HEAD = "en/larch-p2/replace-the-print-head.html"
 BOARD = "en/brindle-e4/replace-the-control-board.html"
@@ -16,7 +15,7 @@ BOARD = "en/brindle-e4/replace-the-control-board.html"
 class Reader:
     """A reader with a page before them."""
 
-    def __init__(self, browser: Browser, site: Site, page: str = HEAD, hash: str = "") -> None:
+    def __init__(self, browser: Window, site: Site, page: str = HEAD, hash: str = "") -> None:
         self.browser = browser
         browser.screen(1366, 650)
         browser.open(site.url(page) + (f"#{hash}" if hash else ""))
@@ -58,11 +57,35 @@ class Reader:
 
     def key(self, key: str) -> None:
         """A key, pressed with nothing in particular in focus."""
-        self.browser.driver.find_element(By.TAG_NAME, "body").send_keys(key)
+        self.browser.key(key)
+
+    def tap(self, query: str) -> None:
+        """A finger on an element, which is brought into view first."""
+        x, y = self.run(
+            f"(() => {{ const one = document.querySelector({json.dumps(query)});"
+            " one.scrollIntoView({block: 'center', behavior: 'instant'});"
+            " const box = one.getBoundingClientRect();"
+            " return [box.left + box.width / 2, box.top + box.height / 2]; })()"
+        )
+        self.browser.tap(x, y)
+
+    def until(self, expression: str) -> None:
+        """Waits until an expression of the page holds; ten seconds are enough for a busy machine."""
+        held = self.run(
+            "(async () => { for (let n = 0; n < 200; n++) {"
+            f" if ({expression}) return true; await new Promise(done => setTimeout(done, 50)); }}"
+            " return false; })()"
+        )
+        assert held, expression
+
+    def go(self, site: Site, page: str) -> None:
+        """Another page, by the same reader."""
+        self.browser.go(site.url(page))
+        self.after(300)
 
     def reload(self) -> None:
         """The page again."""
-        self.browser.driver.refresh()
+        self.browser.reload()
         self.after(300)
 
     @property

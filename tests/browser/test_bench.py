@@ -1,12 +1,12 @@
 """Bench mode: one face at a time, by keys and by the two bars at the foot, over the whole guide."""
 
-from tests.browser.chrome import Browser
 from tests.browser.reader import BOARD, DOWN, ESCAPE, HEAD, LEFT, RIGHT, UP, Reader
 from tests.browser.site import Site
+from tests.browser.window import Window
 
 
-def test_the_first_face_holds_the_cautions_the_next_the_acts(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, hash="open-the-battery-plug?bench=1")
+def test_the_first_face_holds_the_cautions_the_next_the_acts(window: Window, site: Site) -> None:
+    reader = Reader(window, site, hash="open-the-battery-plug?bench=1")
     assert reader.seen(".step h3") == [] and reader.seen("#bench-no") == ["3"]
     assert any("WARNING" in words for words in reader.seen(".panel"))
     assert reader.seen(".act") == []
@@ -16,8 +16,8 @@ def test_the_first_face_holds_the_cautions_the_next_the_acts(browser: Browser, s
     assert reader.hash == "#open-the-battery-plug?bench=2"
 
 
-def test_keys_go_on_and_back(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, hash="switch-off?bench=1")
+def test_keys_go_on_and_back(window: Window, site: Site) -> None:
+    reader = Reader(window, site, hash="switch-off?bench=1")
     for key in (DOWN, RIGHT, " "):
         reader.key(key)
     there = reader.hash
@@ -29,9 +29,9 @@ def test_keys_go_on_and_back(browser: Browser, site: Site) -> None:
     assert reader.seen(".step h3") and "bench" not in reader.hash
 
 
-def test_the_bars_lead_through_every_step_to_the_final_checks(browser: Browser, site: Site) -> None:
+def test_the_bars_lead_through_every_step_to_the_final_checks(window: Window, site: Site) -> None:
     for page in (HEAD, BOARD):
-        reader = Reader(browser, site, page)
+        reader = Reader(window, site, page)
         main = reader.run("Array.from(document.querySelectorAll('main > .step'), one => one.id)")
         reader.press(".to-bench")
         met = []
@@ -44,8 +44,8 @@ def test_the_bars_lead_through_every_step_to_the_final_checks(browser: Browser, 
         assert met[-1] == "final"
 
 
-def test_every_act_stands_on_a_face(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, BOARD)
+def test_every_act_stands_on_a_face(window: Window, site: Site) -> None:
+    reader = Reader(window, site, BOARD)
     ticks = reader.run("document.querySelectorAll('main > .step .act').length")
     reader.press(".to-bench")
     met: set[str] = set()
@@ -56,15 +56,15 @@ def test_every_act_stands_on_a_face(browser: Browser, site: Site) -> None:
     assert len(met) == ticks
 
 
-def test_targets_at_the_foot_are_large(browser: Browser, site: Site) -> None:
+def test_targets_at_the_foot_are_large(window: Window, site: Site) -> None:
     """Source: 20 mm at 96 dpi are 75.6 CSS px (the design asks for about 20 mm)."""
-    reader = Reader(browser, site, hash="open-the-battery-plug?bench=1")
+    reader = Reader(window, site, hash="open-the-battery-plug?bench=1")
     for id in ("bench-back", "bench-next"):
         assert reader.run(f"document.getElementById('{id}').getBoundingClientRect().height") >= 76
 
 
-def test_a_remedy_leads_back_to_its_check(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, hash="seat-the-keypad-flex-again?bench=1")
+def test_a_remedy_leads_back_to_its_check(window: Window, site: Site) -> None:
+    reader = Reader(window, site, hash="seat-the-keypad-flex-again?bench=1")
     for _ in range(20):
         reader.press("#bench-next")
         if not reader.hash.startswith("#seat-the-keypad-flex-again"):

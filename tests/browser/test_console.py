@@ -14,7 +14,7 @@ def test_quiet_and_alone(browser: Browser, sites: dict[str, Site], theme: str, p
     browser.screen(1440)
     browser.open(site.url(page))
     inside = site.folder.as_uri() + "/"
-    outside = [url for url in browser.requests() if not url.startswith((inside, "data:"))]
+    outside = [url for url in browser.asked_for() if not url.startswith((inside, "data:"))]
     assert outside == []
     assert browser.complaints() == []
 
@@ -23,7 +23,7 @@ def test_the_guard_sees_a_request_and_a_block(browser: Browser, site: Site) -> N
     """The canary: what is looked for is found when it is there."""
     browser.screen(1440)
     browser.open(site.url("START.html"))
-    list(browser.requests())
+    browser.asked_for()
     browser.value(
         "new Promise(done => { const one = new Image(); one.onerror = done; "
         "one.src = 'http://127.0.0.1:9/x.png'; document.body.append(one); }).then(() => true)"

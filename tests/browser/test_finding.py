@@ -1,12 +1,12 @@
 """Finding the way: search on the start page, and one screw left over."""
 
-from tests.browser.chrome import Browser
 from tests.browser.reader import HEAD, Reader
 from tests.browser.site import Site
+from tests.browser.window import Window
 
 
-def test_search_by_what_is_seen(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, "START.html")
+def test_search_by_what_is_seen(window: Window, site: Site) -> None:
+    reader = Reader(window, site, "START.html")
     reader.write("find", "white lines")
     assert reader.seen("[data-find] a") == ["Replace the print head"]
     reader.write("find", "CAPACITOR discharge")
@@ -16,14 +16,14 @@ def test_search_by_what_is_seen(browser: Browser, site: Site) -> None:
     assert reader.seen("#found") == ["Nothing found"]
 
 
-def test_a_screw_left_over_at_the_end(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, HEAD, "left")
+def test_a_screw_left_over_at_the_end(window: Window, site: Site) -> None:
+    reader = Reader(window, site, HEAD, "left")
     head = 'tr[data-step="tighten-the-head-screws"]'
     assert reader.seen(f"{head} .undo a")[:4] == ["39", "36", "35", "34"]
 
 
-def test_on_the_way_only_done_steps_are_undone(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, HEAD, "left")
+def test_on_the_way_only_done_steps_are_undone(window: Window, site: Site) -> None:
+    reader = Reader(window, site, HEAD, "left")
     at = "document.getElementById('left-at')"
     reader.run(
         f"(() => {{ {at}.value = 'close-the-cover'; {at}.dispatchEvent(new Event('change')); }})()"
@@ -34,8 +34,8 @@ def test_on_the_way_only_done_steps_are_undone(browser: Browser, site: Site) -> 
     ]
 
 
-def test_picking_a_number_hides_the_others(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, HEAD, "left")
+def test_picking_a_number_hides_the_others(window: Window, site: Site) -> None:
+    reader = Reader(window, site, HEAD, "left")
     reader.press('tr[data-mark="6"] button.ref')
     assert len(reader.seen("table.mat tbody tr")) == 1
     reader.press("#left-all")

@@ -2,9 +2,9 @@
 
 import json
 
-from tests.browser.chrome import Browser
 from tests.browser.reader import BOARD, Reader
 from tests.browser.site import Site
+from tests.browser.window import Window
 
 STATE = "[document.getElementById('2.1').checked, document.getElementById('record.serial').value]"
 CATCH = """(() => { window.caught = []; const make = URL.createObjectURL;
@@ -20,18 +20,18 @@ def anew(reader: Reader) -> None:
     reader.after(300)
 
 
-def filled(browser: Browser, site: Site) -> Reader:
+def filled(window: Window, site: Site) -> Reader:
     """A page with a tick and a serial number."""
-    reader = Reader(browser, site)
-    anew(reader)
+    reader = Reader(window, site)
+    reader.after(300)
     reader.tick("2.1")
     reader.write("record.serial", "P2-00417")
     reader.after(500)
     return reader
 
 
-def test_both_stores_keep_it(browser: Browser, site: Site) -> None:
-    reader = filled(browser, site)
+def test_both_stores_keep_it(window: Window, site: Site) -> None:
+    reader = filled(window, site)
     reader.reload()
     assert reader.run(STATE) == [True, "P2-00417"]
     reader.run("localStorage.clear()")
@@ -39,26 +39,23 @@ def test_both_stores_keep_it(browser: Browser, site: Site) -> None:
     assert reader.run(STATE) == [True, "P2-00417"]
 
 
-def test_a_box_can_be_cleared_again(browser: Browser, site: Site) -> None:
-    reader = filled(browser, site)
+def test_a_box_can_be_cleared_again(window: Window, site: Site) -> None:
+    reader = filled(window, site)
     reader.tick("2.1")
     reader.after(500)
     reader.reload()
     assert reader.run(STATE) == [False, "P2-00417"]
 
 
-def test_another_guide_knows_nothing_of_it(browser: Browser, site: Site) -> None:
-    filled(browser, site)
-    other = Reader(browser, site, BOARD)
-    other.after(300)
-    assert (
-        other.run("Array.from(document.querySelectorAll('.act input')).some(box => box.checked)")
-        is False
-    )
+def test_another_guide_knows_nothing_of_it(window: Window, site: Site) -> None:
+    reader = filled(window, site)
+    reader.go(site, BOARD)
+    boxes = "Array.from(document.querySelectorAll('.act input'))"
+    assert reader.run(f"{boxes}.some(box => box.checked)") is False
 
 
-def test_saved_and_loaded(browser: Browser, site: Site) -> None:
-    reader = filled(browser, site)
+def test_saved_and_loaded(window: Window, site: Site) -> None:
+    reader = filled(window, site)
     reader.run(CATCH)
     reader.press("#record-save")
     reader.after(200)
@@ -83,8 +80,8 @@ def test_saved_and_loaded(browser: Browser, site: Site) -> None:
     assert reader.seen("#record-said") == ["The record was loaded."]
 
 
-def test_a_value_is_judged_by_its_limits(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, BOARD)
+def test_a_value_is_judged_by_its_limits(window: Window, site: Site) -> None:
+    reader = Reader(window, site, BOARD)
     box = reader.run("document.querySelector('input[data-max]').id")
     reader.write(box, "3,5")
     assert "Within the limits." in reader.seen(".verdict")

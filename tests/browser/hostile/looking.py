@@ -54,5 +54,5 @@ def seen(browser: Browser, page: Path, folder: Path) -> Seen:
     browser.value("new Promise(done => setTimeout(() => done(true), 50))")
     told = browser.ask("sinks")
     inside = (folder.as_uri() + "/", "data:", "about:", "blob:")
-    asked = tuple(f"asked: {url}" for url in browser.requests() if not url.startswith(inside))
+    asked = tuple(f"asked: {url}" for url in browser.asked_for() if not url.startswith(inside))
     return Seen(tuple(told["ran"]), tuple(told["found"]), asked, told["words"])
