@@ -1,11 +1,16 @@
-"""Write the notes of fixtures anew (`--write [RULE ...]`), or begin a rule (`--new RULE`).
+"""Write the notes of fixtures anew (`--write [RULE ...]`), begin a rule (`--new RULE`), or count (`--table`).
+
+`--doubtful` prints what rules that may be wrong say of good guides, `--mended` what is offered and mended.
 
 The difference that `--write` makes is what to review. A new rule begins with a test that fails.
 """
 
 import argparse
+from collections import Counter
+from collections.abc import Iterator
 from pathlib import Path
 
+from tests.rules.census import doubtful, offering, table
 from tests.rules.fixture import HERE, Fixture, fixtures
 from tests.rules.notes import cut, put_in
 
@@ -100,11 +105,33 @@ def _begin(path: Path, text: str) -> None:
         print(f"begun: {path.relative_to(HERE.parents[1])}")
 
 
+def doubtful_lines() -> Iterator[str]:
+    """A line a finding, then how many each rule has."""
+    found = list(doubtful())
+    for where, one in found:
+        yield f"{where}:{one.span.line}: {one.rule}: {one.message}"
+    for rule, number in Counter(one.rule for _, one in found).most_common():
+        yield f"{number:5}  {rule}"
+
+
+def mended_lines() -> Iterator[str]:
+    """A line a fixture whose rule offers something."""
+    found = list(offering())
+    for one, left in found:
+        yield f"{one.rule}/{one.path.name}: {left or 'nothing'} left"
+    yield f"{len(found)} fixtures of {len({one.rule for one, _ in found})} rules"
+
+
+COUNTS = {"table": table, "doubtful": doubtful_lines, "mended": mended_lines}
+
+
 def main() -> None:
     """What the command line asks for."""
     parser = argparse.ArgumentParser(prog="python -m tests.rules", description=__doc__)
     parser.add_argument("--write", nargs="*", metavar="RULE")
     parser.add_argument("--new", metavar="RULE")
+    for name in COUNTS:
+        parser.add_argument(f"--{name}", action="store_true")
     asked = parser.parse_args()
     if asked.new:
         new(asked.new)
@@ -112,8 +139,11 @@ def main() -> None:
         for one in fixtures():
             if (not asked.write or one.rule in asked.write) and write(one):
                 print(f"written: {one.rule}/{one.path.name}")
-    else:
+    elif not any(getattr(asked, name) for name in COUNTS):
         parser.print_help()
+    for name, lines in COUNTS.items():
+        if getattr(asked, name):
+            print("\n".join(lines()))
 
 
 if __name__ == "__main__":
