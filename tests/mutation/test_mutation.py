@@ -28,9 +28,8 @@ def tally() -> Tally:
     return found
 
 
-@pytest.mark.parametrize("number", range(3))
-def test_guides_as_written_have_no_fault(number: int) -> None:
-    bench = benches()[number]
+@pytest.mark.parametrize("bench", benches(), ids=lambda one: one.read.guide.id)
+def test_guides_as_written_have_no_fault(bench: Bench) -> None:
     assert not any(outcome.facts for outcome in bench.outcomes(bench.read.guide).values())
     assert not list(bench.told(bench.read.guide))
 
