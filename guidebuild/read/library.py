@@ -1,6 +1,7 @@
 """What guides draw on: settings, tools, terms, records, kits and shared stages, each read once when first asked for."""
 
 from dataclasses import dataclass, field, replace
+from functools import cached_property
 
 from guidebuild.device.kit import Kit
 from guidebuild.device.record import Device
@@ -25,7 +26,7 @@ from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 
 
-@dataclass(slots=True)
+@dataclass
 class Library:
     """Everything is read at most once; a record that can't be read is None."""
 
@@ -54,12 +55,12 @@ class Library:
             return None
         return read_entry(source, 0, len(source.text), schema, path, self.report)
 
-    @property
+    @cached_property
     def device_ids(self) -> tuple[str, ...]:
         """The ids of all records that exist, read or not."""
         return self._ids("devices/", "/device.yaml")
 
-    @property
+    @cached_property
     def kit_ids(self) -> tuple[str, ...]:
         """The ids of all kits that exist, read or not."""
         return self._ids("kits/", ".yaml")

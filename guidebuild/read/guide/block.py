@@ -11,7 +11,7 @@ from guidebuild.guide.step import Item
 from guidebuild.read.faults import unknown_block, wrong_type
 from guidebuild.read.guide.acts import ACTS, act
 from guidebuild.read.guide.allow import allows
-from guidebuild.read.guide.section import Fence
+from guidebuild.read.guide.pieces import Fence
 from guidebuild.read.report import Report
 from guidebuild.read.shape.entry import Entry
 from guidebuild.read.shape.schema import block_names

@@ -12,11 +12,9 @@ from guidebuild.read.guide.block import Blocks
 from guidebuild.read.guide.section import Section, sections
 from guidebuild.read.guide.slug import slug
 from guidebuild.read.guide.steps import Filled, Find, filled, step
-from guidebuild.read.markdown.document import Document
-from guidebuild.read.markdown.fences import closed
+from guidebuild.read.guide.usual import usual_pieces
 from guidebuild.read.report import Report
 from guidebuild.read.shape.entry import Entry
-from guidebuild.read.shape.schema import block_names
 from guidebuild.source.said import Said
 from guidebuild.source.span import Span
 from guidebuild.source.text import Source
@@ -44,10 +42,9 @@ class Body:
 
 def body(source: Source, start: int, report: Report, find: Find) -> Body:
     """Everything after the front matter, which ends at `start`."""
-    document = Document(source, start, closed(source, start, block_names(), report))
     blocks = Blocks(report)
     found = Body()
-    cut = _cut(sections(document), report)
+    cut = _cut(sections(usual_pieces(source, start, report)), report)
     first = filled(cut[0][0], "", blocks, find)
     found.intro, found.pictures = _said(first, "before the first stage", report)
     for group in cut[1:]:

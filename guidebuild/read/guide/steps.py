@@ -10,7 +10,8 @@ from guidebuild.guide.step import Fork, Item, Method, Step
 from guidebuild.read.faults import repeated_key, wrong_type
 from guidebuild.read.guide.allow import allows
 from guidebuild.read.guide.block import HEADS, Blocks, head, items, name_of
-from guidebuild.read.guide.section import Break, Fence, Section
+from guidebuild.read.guide.pieces import Break, Fence
+from guidebuild.read.guide.section import Section
 from guidebuild.read.guide.slug import slug
 from guidebuild.read.markdown.runs import Image
 from guidebuild.read.shape.entry import Entry
