@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 
 from guidebuild.draw.cutout import Overview, cut_edge, overview
 from guidebuild.draw.frame import WIDE, Frame
-from guidebuild.draw.holes import hole_marks
+from guidebuild.draw.holes import Marks, hole_marks
 from guidebuild.draw.layers import layers
 from guidebuild.draw.leaders import Leader
 from guidebuild.draw.look import End, Scene
@@ -60,21 +61,47 @@ class Locator:
 
 def locator(drawn: Drawn, scene: Scene, runs: Runs) -> Locator:
     """The locator of a scene; what it may share with other drawings of the page is added to `runs`."""
-    at = placed(drawn, scene)
-    where = at.frame
-    holes = hole_marks(scene, where)
-    small = overview(drawn) if where.cut else None
-    foot = max([leader.cell.bottom for leader in at.leaders] + [where.outline.bottom]) + 16
+    sketch = _sketch(drawn, scene)
+    at, small = sketch.placed, sketch.small
     return Locator(
         placed=at,
-        box=_sheet(at, foot, small),
-        device=runs.add(layers(drawn, scene, where)),
-        holes=runs.add(holes.still),
-        marks=runs.add([holes.now]),
-        numbers=tuple((one, runs.add([said])) for one, said in _leaders(drawn, scene, at)),
-        bar=runs.add([scale_bar(where.scale)]),
-        foot=foot,
+        box=sketch.box,
+        foot=sketch.foot,
+        device=runs.add(sketch.layers),
+        holes=runs.add(sketch.marks.still),
+        marks=runs.add([sketch.marks.now]),
+        numbers=tuple((one, runs.add([said])) for one, said in sketch.leaders),
+        bar=runs.add([scale_bar(at.frame.scale)]),
         small=(small, runs.add([small.silhouette])) if small else None,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Sketch:
+    """All pieces of a locator."""
+
+    placed: Placed
+    box: Box
+    foot: float  # where the scale bar stands
+    layers: list[str]
+    marks: Marks
+    leaders: tuple[tuple[str, str], ...]
+    small: Overview | None
+
+
+@lru_cache(maxsize=4_000)  # guides of a device, and their translations, have many scenes in common
+def _sketch(drawn: Drawn, scene: Scene) -> _Sketch:
+    at = placed(drawn, scene)
+    small = overview(drawn) if at.frame.cut else None
+    foot = max([leader.cell.bottom for leader in at.leaders] + [at.frame.outline.bottom]) + 16
+    return _Sketch(
+        placed=at,
+        box=_sheet(at, foot, small),
+        foot=foot,
+        layers=layers(drawn, scene, at.frame),
+        marks=hole_marks(scene, at.frame),
+        leaders=tuple(_leaders(drawn, scene, at)),
+        small=small,
     )
 
 

@@ -36,6 +36,8 @@ class HoleLook(Enum):
 class End(Enum):
     """How a leader ends (ISO 128-2): an arrow on an edge, a dot on a face."""
 
+    __hash__ = object.__hash__
+
     ARROW = "arrow"
     DOT = "dot"
 
@@ -78,3 +80,7 @@ class Scene:
     holes: tuple[HoleMark, ...] = ()
     references: tuple[Reference, ...] = ()
     places: int = 0
+
+    def __hash__(self) -> int:
+        """A dictionary has none of its own."""
+        return hash((frozenset(self.looks.items()), self.holes, self.references))

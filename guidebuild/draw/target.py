@@ -1,5 +1,7 @@
 """Where a leader may touch a thing: a point on its face that nothing else of this step covers."""
 
+from functools import lru_cache
+
 from guidebuild.draw.curve import bounds, inside
 from guidebuild.draw.look import Look, Scene
 from guidebuild.draw.svg import Box, Point
@@ -11,13 +13,19 @@ _STEPS = (0.5, 0.3, 0.7, 0.15, 0.85)
 
 def face_point(drawn: Drawn, scene: Scene, id: str, region: Box) -> Point:
     """A point (mm) inside the thing's largest outline and inside the region, clear of other groups and holes."""
-    layers = [n for n, layer in enumerate(drawn.layers) if layer.id == id]
     shape = _main_shape(drawn, id)
     if shape is None:
         return main_box(drawn, id).centre
-    above = [layer for layer in drawn.layers[layers[-1] + 1 :] if _there(layer, scene)]
+    last = max(n for n, layer in enumerate(drawn.layers) if layer.id == id)
+    above = [
+        layer.box.grown(0.5)
+        for layer in drawn.layers[last + 1 :]
+        if layer.box and _there(layer, scene)
+    ]
+    above += [Box(*hole.at, 0, 0).grown(4) for hole in scene.holes]
+    over = [box for box in above if box.touches(shape.box)]
     places = [_inside(shape.box, across, down) for down in _STEPS for across in _STEPS]
-    open_ = (p for p in places if _holds(region, p) and not _covered(p, above, scene))
+    open_ = (p for p in places if _holds(region, p) and not any(_holds(box, p) for box in over))
     free = next((p for p in open_ if inside(shape.data, p)), None)
     return free or next((p for p in places if inside(shape.data, p)), shape.box.centre)
 
@@ -47,6 +55,7 @@ def touching(drawn: Drawn, id: str, start: Point, end: Point) -> Point:
     return start
 
 
+@lru_cache(maxsize=10_000)
 def _main_shape(drawn: Drawn, id: str) -> Shape | None:
     """The largest piece of the thing's outline; four clips drawn as one path are four pieces."""
     shapes = [shape for layer in drawn.layers if layer.id == id for shape in layer.outline]
@@ -75,9 +84,3 @@ def _holds(box: Box, point: Point) -> bool:
 def _there(layer: Layer, scene: Scene) -> bool:
     look = scene.looks.get(layer.id or "", Look.FITTED)
     return layer.id is not None and look not in {Look.AWAY, Look.HIDDEN}
-
-
-def _covered(point: Point, above: list[Layer], scene: Scene) -> bool:
-    if any(abs(h.at[0] - point[0]) < 4 and abs(h.at[1] - point[1]) < 4 for h in scene.holes):
-        return True
-    return any(layer.box is not None and _holds(layer.box.grown(0.5), point) for layer in above)

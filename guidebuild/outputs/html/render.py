@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterable
-from functools import cache
+from functools import cache, lru_cache
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup, escape
@@ -13,7 +13,7 @@ from guidebuild.draw.symbols import alert_svg, cloud_svg, first_angle_svg
 from guidebuild.draw.tray import rule_svg
 from guidebuild.outputs.html.page.guide import GuideView
 from guidebuild.shipped import shipped
-from guidebuild.translate.messages.sayer import Sayer, Word
+from guidebuild.translate.messages.sayer import Sayer, Word, sayer
 from guidebuild.translate.messages.text import Age, Mark, Piece, Text, joined, plain
 
 POLICY = (
@@ -35,6 +35,7 @@ _ELEMENTS = {
 }
 
 
+@lru_cache(maxsize=20_000)  # every step says what the one before said
 def show(said: Text) -> Markup:
     """Words as HTML."""
     return Markup("".join([_piece(piece) for piece in said]))
@@ -76,7 +77,7 @@ def environment(theme: str, language: str) -> Environment:
         lstrip_blocks=True,
         auto_reload=False,
     )
-    say = Sayer(language)
+    say = sayer(language)
 
     labels: dict[str, Markup] = {}
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
-from functools import cache
+from functools import cache, lru_cache
 from string import Formatter
 from typing import TypeAlias
 
@@ -16,6 +16,7 @@ Word: TypeAlias = str | int | Decimal | Text
 
 RIGHT_TO_LEFT = frozenset({"ar", "fa", "he", "ur", "ps", "sd", "ug", "yi", "dv"})
 ANGLES = frozenset("°′″")
+MOST_KNOWN = 20_000  # sentences
 NARROW = "\u00a0"  # between a number and its unit: never broken
 
 
@@ -29,7 +30,7 @@ class Sayer:
         self.language = language
         self._own = catalogue(language)
         self._first = catalogue(FIRST)
-        self._known: dict[str, Text] = {}
+        self._known: dict[tuple[object, ...], Text] = {}  # the same is said in every step
 
     @property
     def speaks(self) -> bool:
@@ -53,19 +54,18 @@ class Sayer:
 
     def __call__(self, key: str, **words: Word) -> Text:
         """The message as pieces; the plural form goes by `count`."""
-        if not words:
-            return self._plain(key)
+        asked = (key, *((name, _told(word)) for name, word in words.items()))
+        known = self._known.get(asked)
+        if known is None:
+            if len(self._known) >= MOST_KNOWN:
+                self._known.clear()
+            known = self._known[asked] = self._said(key, words)
+        return known
+
+    def _said(self, key: str, words: Mapping[str, Word]) -> Text:
         message = self._own.get(key) or self._first[key]
         language = self.language if key in self._own else FIRST
         return tuple(self._filled(_form(message, words.get("count"), language), words))
-
-    def _plain(self, key: str) -> Text:
-        """A message without placeholders, made once: labels are asked for in every step."""
-        known = self._known.get(key)
-        if known is None:
-            message = self._own.get(key) or self._first[key]
-            known = self._known[key] = tuple(self._filled(_form(message, None, FIRST), {}))
-        return known
 
     def forms(self, key: str) -> dict[str, str]:
         """The message with its placeholders, for a script to fill: key -> form, plural forms each by its own."""
@@ -139,6 +139,17 @@ class Sayer:
 
 
 _Q = Mark.QUANTITY
+
+
+@lru_cache(maxsize=8)
+def sayer(language: str) -> Sayer:
+    """The one who speaks a language: what was said in one guide is often said in the next."""
+    return Sayer(language)
+
+
+def _told(word: Word) -> Word:
+    """A word by which sentences are told apart: 0.3 and 0.30 are equal numbers, and written differently."""
+    return str(word) if isinstance(word, Decimal) else word
 
 
 def _form(message: Message, count: Word | None, language: str) -> str:

@@ -9,6 +9,9 @@ from typing import TypeAlias
 class Mark(Enum):
     """What a run of words is."""
 
+    # Members are single objects; an enum's own hash is slow, and pages look up words by the thousand.
+    __hash__ = object.__hash__
+
     PLAIN = "plain"
     QUANTITY = "quantity"  # never breaks, keeps its order in scripts that run from the right
     REFERENCE = "reference"  # the number or letter that a thing has in the drawings
@@ -21,6 +24,8 @@ class Mark(Enum):
 
 class Age(Enum):
     """How a text stands to its source, on a page in another language."""
+
+    __hash__ = object.__hash__
 
     FRESH = "fresh"
     MISSING = "missing"  # not translated: the source's words, in its language

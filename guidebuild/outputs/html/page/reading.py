@@ -19,7 +19,7 @@ from guidebuild.outputs.html.page.when import Conditions, When
 from guidebuild.proof.proof import Passage, Proof
 from guidebuild.source.span import Span
 from guidebuild.translate.catalogue.apply import Stale
-from guidebuild.translate.messages.sayer import Sayer
+from guidebuild.translate.messages.sayer import Sayer, sayer
 from guidebuild.translate.messages.text import Mark, Text, joined, text
 
 
@@ -113,7 +113,7 @@ def reading(
     link: Callable[[str], str | None] = lambda href: None,
 ) -> Reading:
     """The reading of a proof in a language; `link` says where an author's link leads."""
-    say = Sayer(language)
+    say = sayer(language)
     return Reading(
         proof=proof,
         say=say,
