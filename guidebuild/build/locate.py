@@ -2,6 +2,7 @@
 
 from bisect import bisect_right
 from dataclasses import dataclass
+from functools import cached_property
 
 from guidebuild.guide.guide import Guide
 from guidebuild.source.span import Span
@@ -22,14 +23,20 @@ class Steps:
     """The steps of one guide by file and place; a shared stage's steps stand in their own file."""
 
     def __init__(self, guide: Guide) -> None:
-        self.by_file: dict[str, list[Stand]] = {}
-        for stage in guide.stages:
+        self._guide = guide
+
+    @cached_property
+    def by_file(self) -> dict[str, list[Stand]]:
+        """The steps of each file, in order; asked only where there is something to tell."""
+        found: dict[str, list[Stand]] = {}
+        for stage in self._guide.stages:
             for step in stage.steps:
                 body = step.body
                 stand = Stand(body.start, body.end, stage.title.text, step.id, step.title.text)
-                self.by_file.setdefault(body.source.path, []).append(stand)
-        for stands in self.by_file.values():
+                found.setdefault(body.source.path, []).append(stand)
+        for stands in found.values():
             stands.sort(key=lambda stand: stand.start)
+        return found
 
     def at(self, span: Span) -> Stand | None:
         """The step in whose body the span starts."""

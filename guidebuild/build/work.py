@@ -19,6 +19,7 @@ from guidebuild.proof.prove import prove
 from guidebuild.reports.parts.report import Fault
 from guidebuild.reports.parts.slip import Slip
 from guidebuild.source.finding import Finding, Loudness
+from guidebuild.source.remembered import remembered
 
 
 @dataclass(slots=True)
@@ -97,10 +98,8 @@ def _run(rule: Entry, proof: Proof, content: Content, bench: _Bench, steps: Step
 
 def _translations(each: GuideRead, content: Content, bench: _Bench, steps: Steps) -> None:
     """The rules about translations and captions, loaded only where there are any: they read files."""
-    films = each.guide.path.removesuffix(".md") + "/"
-    if len(content.settings.languages) < 2 and not any(
-        one.startswith(films) for one in content.files
-    ):
+    films = each.guide.path.removesuffix(".md")
+    if len(content.settings.languages) < 2 and films not in _folders(content.files):
         return
     from guidebuild.build.languages.guide import of_guide
 
@@ -109,6 +108,16 @@ def _translations(each: GuideRead, content: Content, bench: _Bench, steps: Steps
             bench.slip(found, steps)
     except Exception as error:
         bench.faults.append(fault(error, path=each.guide.path))
+
+
+@remembered
+def _folders(files: frozenset[str]) -> frozenset[str]:
+    """Every folder that has a file in it, however far down."""
+    found: set[str] = set()
+    for path in files:
+        while (path := path.rpartition("/")[0]) and path not in found:
+            found.add(path)
+    return frozenset(found)
 
 
 def _found(rule: Entry, proof: Proof, content: Content) -> Iterator[Finding]:

@@ -19,7 +19,7 @@ from guidebuild.guide.blocks.part import PartAct
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof, Walked
-from guidebuild.proof.questions.history import place, walked
+from guidebuild.proof.questions.history import by_verb, place
 from guidebuild.proof.questions.joined import shown
 from guidebuild.proof.questions.moment import links_across
 from guidebuild.source.finding import Category
@@ -32,8 +32,8 @@ HELP = "say what holds it (`support:`), open it less far, or disconnect {blame} 
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for one in walked(proof):
-        if isinstance(one.doing, Move) and one.doing.verb is Verb.LIFT:
+    for one in by_verb(proof).get(Verb.LIFT, ()):
+        if isinstance(one.doing, Move):
             yield from _lifted(proof, one, one.doing)
 
 

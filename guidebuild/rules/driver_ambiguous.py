@@ -29,9 +29,11 @@ def check(proof: Proof) -> Iterator[Hit]:
     told: set[str] = set()
     for one in screws_used(proof):
         screw = one.screw
+        if screw.text in told:
+            continue
+        told.add(screw.text)
         drivers = {} if says_size(screw) or screw.head is None else by_standards(screw)
-        if len(drivers) > 1 and screw.text not in told:
-            told.add(screw.text)
+        if len(drivers) > 1:
             yield Hit(screw.span or one.hole.span, _words(screw, drivers))
 
 

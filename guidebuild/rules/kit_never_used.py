@@ -14,6 +14,7 @@ from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.consumed import consumed
+from guidebuild.proof.questions.history import by_verb
 from guidebuild.proof.questions.tools import tools_needed
 from guidebuild.source.finding import Category
 
@@ -23,8 +24,12 @@ MESSAGE = "nothing of the kit {kit} is used in this guide"
 
 HELP = "take it out of `kits:`, or write the act that changes what it brings"
 
+_FITTING = (Verb.EXCHANGE, Verb.RENEW, Verb.ADD)
+
 
 def check(proof: Proof, content: Content) -> Iterator[Hit]:
+    if not proof.guide.kits:
+        return
     used = {one.item for one in consumed(proof)} | _fitted(proof)
     used |= {tool for need in tools_needed(proof, content.tools) for tool in need.choices}
     for use in proof.guide.kits:
@@ -34,13 +39,9 @@ def check(proof: Proof, content: Content) -> Iterator[Hit]:
 
 def _fitted(proof: Proof) -> set[str]:
     """Parts that are exchanged, renewed or added: what a kit `brings` is for."""
-    verbs = (Verb.EXCHANGE, Verb.RENEW, Verb.ADD)
-    moves = (walked.doing for passage in proof.passages for walked in passage.walked)
-    return {
-        proof.device.things[move.thing].id
-        for move in moves
-        if isinstance(move, Move) and move.verb in verbs
-    }
+    done = by_verb(proof)
+    moves = (one.doing for verb in _FITTING for one in done.get(verb, ()))
+    return {proof.device.things[move.thing].id for move in moves if isinstance(move, Move)}
 
 
 def _all_of(kit: Kit) -> set[str]:

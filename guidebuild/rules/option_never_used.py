@@ -23,6 +23,8 @@ HELP = "drop the option, or give the acts that differ a `when:`"
 
 
 def check(proof: Proof) -> Iterator[Hit]:
+    if all(option.origin is not Origin.GUIDE for option in proof.guide.options):
+        return
     used = {leaf.option for condition in _conditions(proof) for leaf in leaves(condition)}
     for option in proof.guide.options:
         if option.origin is Origin.GUIDE and option.id not in used:

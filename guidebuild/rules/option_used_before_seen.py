@@ -22,6 +22,8 @@ HELP = "move what depends on it behind that step, or name an earlier step in `se
 
 
 def check(proof: Proof) -> Iterator[Hit]:
+    if all(option.seen_in is None for option in proof.guide.options):
+        return
     order = {step.id: number for number, step in enumerate(proof.guide.steps)}
     seen = {
         option.id: order[option.seen_in.text]

@@ -36,9 +36,10 @@ def check(proof: Proof, content: Content) -> Iterator[Hit]:
         unseen: dict[Span, list[str]] = {}  # by what the author wrote: a group is one finding
         for move in _moves(passage):
             thing = proof.device.things[move.thing]
-            names = {thing.id, thing.id.partition(".")[0]}
-            if thing.kind in _SHOWN and not names & drawn and thing.id not in told:
-                told.add(thing.id)
+            if thing.kind not in _SHOWN or thing.id in told:
+                continue
+            told.add(thing.id)
+            if thing.id not in drawn and thing.id.partition(".")[0] not in drawn:
                 unseen.setdefault(move.span, []).append(move.thing)
         for span, keys in unseen.items():
             yield Hit(span, subject(proof.device, keys))

@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 
 from guidebuild.guide.content import Content
 from guidebuild.guide.inside import pictures_in
+from guidebuild.guide.stills import stills_in
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.source.finding import Category
 from guidebuild.source.span import Span
@@ -31,6 +32,7 @@ def gather(content: Content) -> tuple[frozenset[str], frozenset[str]]:
         named += [device.identify.look if device.identify else None]
         named += [points.file for points in device.pictures.values()]
         shown |= {f"{device.folder}/{file.text}" for file in named if file is not None}
+    shown |= stills_in(content.files)
     there = (path for path in content.files if path.startswith(("guides/", "devices/")))
     return frozenset(path for path in there if path.lower().endswith(_PICTURES)), frozenset(shown)
 

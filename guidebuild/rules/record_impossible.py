@@ -11,12 +11,7 @@ from collections.abc import Iterator
 
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
-from guidebuild.proof.questions.impossible import (
-    behind_each_other,
-    brought_without_host,
-    hosts_in_a_circle,
-    never_with_what_it_needs,
-)
+from guidebuild.proof.questions.impossible import impossible
 from guidebuild.source.finding import Category
 
 RULE = Rule(category=Category.CORRECTNESS)
@@ -25,10 +20,7 @@ MESSAGE = "this can't be: {what}"
 
 HELP = "look at the device itself and correct the record (or the kit)"
 
-ASKED = (hosts_in_a_circle, behind_each_other, never_with_what_it_needs, brought_without_host)
-
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for question in ASKED:
-        for one in question(proof):
-            yield Hit(one.span, {"what": one.what}, (), one.where)
+    for one in impossible(proof):
+        yield Hit(one.span, {"what": one.what}, (), one.where)

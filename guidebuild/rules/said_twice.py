@@ -12,7 +12,8 @@ Source: common practice, no source.
 
 import re
 from collections.abc import Iterator
-from functools import cache
+from functools import cache, lru_cache
+from typing import TypeAlias
 
 from guidebuild.device.record import POWER, Device
 from guidebuild.device.states import Kind
@@ -44,6 +45,9 @@ _KINDS = {
 }
 _PHRASE = re.compile(r"[a-z]+")
 
+# The words of a phrase that says an act's verb (`take`, `off`), and the acts that it says.
+Way: TypeAlias = tuple[set[str], frozenset[str]]
+
 
 def check(proof: Proof) -> Iterator[Hit]:
     words = lists(proof.guide.language)
@@ -56,29 +60,29 @@ def check(proof: Proof) -> Iterator[Hit]:
 
 
 def _twin(sentence: Sentence, step: Step, device: Device, words: Lists) -> Act | None:
-    told = command(sentence.text, words)
-    if told is None or told.negative or told.start > 0:
-        return None  # behind a condition or an adverb it says more
-    said = [text.lower() for _, text, _, _ in tokens(sentence.text)]
-    for act in acts(step):
-        verbs = _verbs(said, act, words)
+    said, ways = _told(sentence.text, words)
+    for act in acts(step) if ways else ():
+        verbs = next((parts for parts, verbs in ways if act.verb.value in verbs), None)
         if verbs and _only_names(said, verbs, act, device, words):
             return act
     return None
 
 
-def _verbs(said: list[str], act: Act, words: Lists) -> set[str]:
-    """The words of a phrase that says the act's verb: `take`, `off` for remove; empty where none is said."""
-    for parts, verbs in _phrases(words).get(said[0], ()) if said else ():
-        if act.verb.value in verbs and parts <= set(said):
-            return parts
-    return set()
+@lru_cache(maxsize=4096)
+def _told(text: str, words: Lists) -> tuple[tuple[str, ...], tuple[Way, ...]]:
+    """The words of a sentence that tells to do something and nothing more, and what that may be."""
+    told = command(text, words)
+    if told is None or told.negative or told.start > 0:
+        return (), ()  # behind a condition or an adverb it says more
+    said = tuple(text.lower() for _, text, _, _ in tokens(text))
+    ways = _phrases(words).get(said[0], ()) if said else ()
+    return said, tuple(way for way in ways if way[0] <= set(said))
 
 
 @cache
-def _phrases(words: Lists) -> dict[str, list[tuple[set[str], frozenset[str]]]]:
+def _phrases(words: Lists) -> dict[str, list[Way]]:
     """By its first word: the words of each phrase, and the acts that it says."""
-    found: dict[str, list[tuple[set[str], frozenset[str]]]] = {}
+    found: dict[str, list[Way]] = {}
     for phrase, acts_said in words.same.items():
         parts = _PHRASE.findall(phrase)
         if parts:
@@ -86,7 +90,9 @@ def _phrases(words: Lists) -> dict[str, list[tuple[set[str], frozenset[str]]]]:
     return found
 
 
-def _only_names(said: list[str], verbs: set[str], act: Act, device: Device, words: Lists) -> bool:
+def _only_names(
+    said: tuple[str, ...], verbs: set[str], act: Act, device: Device, words: Lists
+) -> bool:
     """Whether what is left of the sentence is the target's name, or its kind, and small words."""
     left = [
         word

@@ -19,7 +19,7 @@ from guidebuild.proof.proof import Proof, Walked
 from guidebuild.proof.questions.history import put_there
 from guidebuild.proof.questions.joined import shown
 from guidebuild.proof.questions.moment import covers_of
-from guidebuild.proof.questions.standing import guarded
+from guidebuild.proof.questions.standing import guarded, holes_at
 from guidebuild.proof.questions.testing import Closed, first_tests
 from guidebuild.source.finding import Category
 from guidebuild.source.span import Span
@@ -53,11 +53,7 @@ def _closed_over(proof: Proof, closed: Closed, test: Walked) -> dict[str, int]:
 
 def _screwed(proof: Proof, test: Walked, cover: str) -> int:
     """Where one of its screws is in; everywhere, for a part that no screw holds."""
-    holes = [
-        hole.key
-        for hole in proof.device.holes
-        if any(cover in proof.device.names.get(end.text, ()) for end in hole.ends)
-    ]
+    holes = holes_at(proof.device).get(cover, ())
     tight = (test.before.surely(key, State.IN) for key in holes)
     return reduce(or_, tight) if holes else proof.configurations.everywhere
 

@@ -11,12 +11,14 @@ and a guide defers to it.
 import re
 from collections.abc import Iterator
 
+from guidebuild.device.record import Device
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.cautioned import keys_of
 from guidebuild.proof.questions.history import place, walked
 from guidebuild.source.finding import Category, Related
+from guidebuild.source.remembered import remembered
 
 RULE = Rule(category=Category.SAFETY)
 
@@ -39,8 +41,8 @@ def check(proof: Proof) -> Iterator[Hit]:
     guide = proof.guide
     if guide.skill is not None and guide.only is not None:
         return
-    for what, pattern in DANGEROUS.items():
-        move = _first(proof, pattern)
+    for what, things in _dangerous(proof.device).items():
+        move = _first(proof, things)
         if move is not None:
             span = guide.skill.span if guide.skill else guide.title.span
             related = (Related(place(move), "it is handled here"),)
@@ -48,17 +50,23 @@ def check(proof: Proof) -> Iterator[Hit]:
             return
 
 
-def _first(proof: Proof, pattern: re.Pattern[str]) -> Move | None:
-    """The first act on a thing that is called so, or that a hazard of the record calls so."""
-    device = proof.device
-    handled: set[str] = set()
+def _first(proof: Proof, things: frozenset[str]) -> Move | None:
+    """The first act on one of these."""
+    moves = (one.doing for one in walked(proof) if things)
+    return next((one for one in moves if isinstance(one, Move) and one.thing in things), None)
+
+
+@remembered
+def _dangerous(device: Device) -> dict[str, frozenset[str]]:
+    """Keys of the things that are called so, or that a hazard of the record calls so."""
+    return {what: frozenset(_called(device, pattern)) for what, pattern in DANGEROUS.items()}
+
+
+def _called(device: Device, pattern: re.Pattern[str]) -> Iterator[str]:
     for hazard in device.hazards.values():
         if pattern.search(hazard.hazard.text):
-            handled |= keys_of(device, hazard)
-    for one in walked(proof):
-        if isinstance(one.doing, Move):
-            thing = device.things[one.doing.thing]
-            name = thing.name.text if thing.name else ""
-            if thing.key in handled or pattern.search(f"{thing.id.replace('-', ' ')} {name}"):
-                return one.doing
-    return None
+            yield from keys_of(device, hazard)
+    for thing in device.things.values():
+        name = thing.name.text if thing.name else ""
+        if pattern.search(f"{thing.id.replace('-', ' ')} {name}"):
+            yield thing.key

@@ -15,13 +15,14 @@ from operator import or_
 from guidebuild.device.acts import REPLACING
 from guidebuild.device.naming import subject
 from guidebuild.device.record import POWER
+from guidebuild.device.states import State
 from guidebuild.device.things import Connector, Store
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move, Need
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.history import place, put_there, walked
 from guidebuild.proof.questions.joined import shown
-from guidebuild.proof.questions.standing import live
+from guidebuild.proof.questions.standing import has_sources
 from guidebuild.source.finding import Category
 
 RULE = Rule(category=Category.SUSPICIOUS)
@@ -32,11 +33,13 @@ HELP = "switch the device off before this act, or say in the front matter that i
 
 
 def check(proof: Proof) -> Iterator[Hit]:
+    if not has_sources(proof.device):
+        return
     told = _told_at_a_plug(proof)
     for one in walked(proof):
         if not isinstance(one.doing, Move):
             continue
-        on = live(proof, one.before, one.where)
+        on = one.where & one.before.surely(POWER, State.IN)
         off = one.where ^ on
         told ^= told & off
         if _is_work(proof, one.doing) and on ^ (on & told):

@@ -1,6 +1,7 @@
 """Where one sentence ends and the next begins."""
 
 import re
+from functools import lru_cache
 
 # A full stop behind these ends no sentence.
 _SHORT = {
@@ -24,7 +25,8 @@ _END = re.compile(r"([.!?…]+[\"')\]”’]*)(?=\s|$)|[。！？]")
 _WORD_BEFORE = re.compile(r"[\w.]+$")
 
 
-def sentences(text: str) -> list[tuple[int, int]]:
+@lru_cache(maxsize=4096)  # the same words stand in many steps, and several rules ask
+def sentences(text: str) -> tuple[tuple[int, int], ...]:
     """Start and end of each sentence, without the white space around it; the rest without a stop counts too.
 
     A stop ends a sentence only where a capital, a figure or nothing follows, so `approx. 3 mm` stays whole.
@@ -37,7 +39,7 @@ def sentences(text: str) -> list[tuple[int, int]]:
         _add(found, text, start, match.end())
         start = match.end()
     _add(found, text, start, len(text))
-    return found
+    return tuple(found)
 
 
 def _ends(text: str, match: re.Match[str]) -> bool:

@@ -1,8 +1,8 @@
 """What was done to a thing before a certain moment, so that a message can say `taken off here`."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
-from guidebuild.device.acts import TABLE
+from guidebuild.device.acts import TABLE, Verb
 from guidebuild.device.naming import called, done, subject
 from guidebuild.device.states import ANY, HOLDING, State
 from guidebuild.guide.blocks.check import Check
@@ -17,6 +17,16 @@ from guidebuild.source.span import Span
 def walked(proof: Proof) -> tuple[Walked, ...]:
     """Everything that is done or checked, in document order."""
     return tuple([one for passage in proof.passages for one in passage.walked])
+
+
+@remembered
+def by_verb(proof: Proof) -> Mapping[Verb, tuple[Walked, ...]]:
+    """The acts of each verb, in document order; a verb that the guide does not do is not among them."""
+    found: dict[Verb, list[Walked]] = {}
+    for one in walked(proof):
+        if isinstance(one.doing, Move):
+            found.setdefault(one.doing.verb, []).append(one)
+    return {verb: tuple(acts) for verb, acts in found.items()}
 
 
 def leads_to(proof: Proof, move: Move) -> State:

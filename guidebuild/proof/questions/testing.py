@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 
+from guidebuild.device.record import Device
 from guidebuild.device.states import State
 from guidebuild.device.things import Link
 from guidebuild.guide.blocks.check import Check
@@ -11,6 +12,7 @@ from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Proof, Walked
 from guidebuild.proof.questions.history import leads_to
 from guidebuild.proof.questions.ways_on import remedies_of
+from guidebuild.source.remembered import remembered
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,9 +38,9 @@ class _Bench:
         if isinstance(one.doing, Check):
             yield from self._test(one, one.doing)
             return
-        thing = self.proof.device.things[one.doing.thing]
-        if isinstance(thing, Link) and thing.carries:
-            self._work(one.doing, thing, one.where)
+        link = _carrying(self.proof.device).get(one.doing.thing)
+        if link is not None:
+            self._work(one.doing, link, one.where)
 
     def _work(self, move: Move, link: Link, where: int) -> None:
         match leads_to(self.proof, move):
@@ -75,7 +77,7 @@ class _Bench:
 def first_tests(proof: Proof) -> Iterator[tuple[Closed, Walked]]:
     """On the main way: each closing with the first check after it that tests what it may have spoilt."""
     bench = _Bench(proof)
-    for one in _main(proof):
+    for one in _of_main(proof):
         yield from bench.take(one)
 
 
@@ -84,7 +86,7 @@ def untested(proof: Proof) -> Iterator[Closed]:
 
     A check counts as done wherever it may be done: in one of several methods, in a step that may be skipped.
     """
-    yield from _run(proof, _main(proof))
+    yield from _run(proof, _of_main(proof))
     for stage in proof.guide.stages:
         if stage.remedy is not None and stage.remedy.stop is None:
             yield from _after_remedy(proof, stage)
@@ -124,7 +126,22 @@ def _run(proof: Proof, walked: Iterable[Walked]) -> Iterator[Closed]:
     yield from bench.left()
 
 
+@remembered
+def _of_main(proof: Proof) -> tuple[Walked, ...]:
+    """What matters of the main way: its checks, and the acts on what carries a function."""
+    carrying = _carrying(proof.device)
+    return tuple(
+        one for one in _main(proof) if isinstance(one.doing, Check) or one.doing.thing in carrying
+    )
+
+
 def _main(proof: Proof) -> Iterator[Walked]:
     for passage in proof.passages:
         if passage.stage.remedy is None:
             yield from passage.walked
+
+
+@remembered
+def _carrying(device: Device) -> dict[str, Link]:
+    links = (thing for thing in device.things.values() if isinstance(thing, Link))
+    return {link.key: link for link in links if link.carries}
