@@ -9,8 +9,11 @@ from guidebuild.build import outputs
 from guidebuild.build.catalogues import has_catalogue
 from guidebuild.build.check import check_and_keep
 from guidebuild.build.fault import fault
+from guidebuild.build.pictures import PICTURES
 from guidebuild.build.result import CheckResult
+from guidebuild.build.rules_site import rules_page
 from guidebuild.build.translations import Translation, translation
+from guidebuild.draw.limits import too_many_bytes
 from guidebuild.guide.content import Content
 from guidebuild.guide.settings import Settings
 from guidebuild.reports.parts.report import Fault, Report
@@ -64,7 +67,8 @@ def site_files(
         load = partial(load_file, root)
         made = [(name, maker(content, proofs, load, others)) for name, maker in outputs.makers()]
         languages = (content.settings.languages[0], *(one.language for one in others))
-        return SiteFiles(result, outputs.merged(made), (), languages, paths)
+        files = outputs.merged([*made, ("rules", rules_page(content.settings.theme, languages[0]))])
+        return SiteFiles(result, files, (), languages, paths)
     except Exception as error:
         return SiteFiles(result, faults=(fault(error),))
 
@@ -101,4 +105,12 @@ def load_file(root: Path, path: str) -> bytes | None:
     """A file of the content folder for an output: outputs touch no disk themselves."""
     file = (root / path).resolve()
     inside = root.resolve() in file.parents
-    return file.read_bytes() if inside and file.is_file() else None
+    if not inside or not file.is_file() or _is_too_large(file):
+        return None
+    return file.read_bytes()
+
+
+def _is_too_large(file: Path) -> bool:
+    """A picture that no page shows, which a rule has told."""
+    is_picture = file.suffix.lower() in PICTURES
+    return is_picture and too_many_bytes(file.name, file.stat().st_size) is not None

@@ -9,11 +9,12 @@ from io import BytesIO
 
 from PIL import Image, ImageCms, ImageOps
 
+from guidebuild.draw.limits import FORMATS, UNREADABLE, refused, scale, upright
+
 WIDTHS = (480, 960, 1600)
 _JPEG_QUALITY = 80
 _WEBP_QUALITY = 78
 _PAYS = 0.8  # of the JPEG's size
-_MOST_PIXELS = 120_000_000  # a larger picture is not opened: it would eat the machine's memory
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,16 +39,25 @@ class Photo:
 def photo(data: bytes) -> Photo | None:
     """The photograph in up to three widths, never wider than it is; None where it is no readable picture."""
     try:
-        with Image.open(BytesIO(data)) as opened:
-            if opened.width * opened.height > _MOST_PIXELS:
+        with Image.open(BytesIO(data), formats=FORMATS) as opened:
+            if refused(opened):
                 return None
-            upright = ImageOps.exif_transpose(opened)
-            plain = _on_paper(_in_srgb(upright))
-    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError, MemoryError):
+            width, height = upright(opened)
+            plain = _opened(opened)
+        widths = sorted({min(one, plain.width) for one in WIDTHS})
+        files = tuple(file for one in widths for file in _files(plain, one))
+    except UNREADABLE:
         return None
-    widths = sorted({min(width, plain.width) for width in WIDTHS})
-    files = tuple(file for width in widths for file in _files(plain, width))
-    return Photo(plain.width, plain.height, files)
+    return Photo(width, height, files)
+
+
+def _opened(image: Image.Image) -> Image.Image:
+    """Upright, in sRGB, on white; decoded no larger than it has to be."""
+    by = scale(image) or 1
+    if by > 1:
+        image.draft(None, (image.width // by, image.height // by))
+    ImageOps.exif_transpose(image, in_place=True)
+    return _on_paper(_in_srgb(image))
 
 
 def _in_srgb(image: Image.Image) -> Image.Image:
@@ -66,11 +76,11 @@ def _in_srgb(image: Image.Image) -> Image.Image:
 def _on_paper(image: Image.Image) -> Image.Image:
     """RGB without transparency: what is clear shows white paper."""
     if "transparency" in image.info or image.mode in {"RGBA", "LA", "PA"}:
-        clear = image.convert("RGBA")
+        clear = image if image.mode == "RGBA" else image.convert("RGBA")
         paper = Image.new("RGB", clear.size, "white")
         paper.paste(clear, mask=clear.getchannel("A"))
         return paper
-    return image.convert("RGB")
+    return image if image.mode == "RGB" else image.convert("RGB")
 
 
 def _files(image: Image.Image, width: int) -> list[Rendition]:

@@ -4,7 +4,7 @@ An author's file is cleaned (see `clean`), its transforms are worked out, and wh
 belongs to the group around it. A view may also be outlines in the record (SVG path data in mm).
 """
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from xml.etree.ElementTree import Element
@@ -210,19 +210,25 @@ def _with_outlines(layer: Layer) -> Layer:
         return replace(layer, box=box)
     edges = [s for s in layer.shapes if {"wide", "mid", "tube"} & set(s.css.split())]
     edges = edges or list(layer.shapes)  # hooks under a lid are hidden edges and nothing else
-    outer = {
-        id(shape)
-        for shape in edges
-        if not any(o is not shape and _swallows(o.box, shape.box) for o in edges)
-    }
-    shapes = tuple(replace(s, outer=id(s) in outer) for s in layer.shapes)
+    outer, mine = _outermost(edges), {id(edge) for edge in edges}
+    shapes = tuple(replace(s, outer=id(s) in mine and s.box in outer) for s in layer.shapes)
     return Layer(layer.id, shapes, layer.words, box)
 
 
-def _swallows(outside: Box, inside: Box) -> bool:
-    return outside.holds(inside) and (
-        outside.width * outside.height > inside.width * inside.height * 1.02
-    )
+def _outermost(shapes: Sequence[Shape]) -> frozenset[Box]:
+    """The boxes that lie in no clearly larger one: compared with the largest first, and with these alone,
+    since what lies in a box that was left out lies in what holds that one, too.
+    """
+    by_area = sorted({one.box: one.box.width * one.box.height for one in shapes}.items(), key=_area)
+    found: list[tuple[Box, float]] = []
+    for box, area in by_area:
+        if not any(large > area * 1.02 and outer.holds(box) for outer, large in found):
+            found.append((box, area))
+    return frozenset(box for box, _ in found)
+
+
+def _area(one: tuple[Box, float]) -> float:
+    return -one[1]
 
 
 def _round(boxes: list[Box]) -> Box:

@@ -49,6 +49,9 @@ class Content:
     sources: Mapping[str, Source] = field(default_factory=dict)
     files: frozenset[str] = frozenset()  # all files in the folder, relative to it
     pictures: Mapping[str, PictureFacts] = field(default_factory=dict)  # of pixels, by path
+    unshown: Mapping[str, tuple[str, str]] = field(
+        default_factory=dict
+    )  # pictures and views that no page can show, by path: why, and what to do
     films: Mapping[str, Decimal] = field(default_factory=dict)  # length in seconds, by path
     captions: Mapping[str, str] = field(default_factory=dict)  # WebVTT, by the film's path
     drawn: Mapping[str, frozenset[str]] = field(

@@ -45,6 +45,31 @@ def _photo(data: bytes) -> None:
     photo(data)
 
 
+def jpeg(width: int, height: int) -> bytes:
+    """A grey JPEG of so many pixels, all of them there."""
+    from PIL import Image
+
+    out = BytesIO()
+    Image.new("L", (width, height), 90).save(out, "JPEG")
+    return out.getvalue()
+
+
+def _view(text: str) -> None:
+    """A drawing as a view of a device, where it is let through."""
+    from decimal import Decimal
+
+    from guidebuild.device.record import View
+    from guidebuild.draw.limits import drawing_refused
+    from guidebuild.draw.view import read_view
+    from guidebuild.source.span import Span
+    from guidebuild.source.text import Source
+    from tests.fuzz.readers import device
+
+    view = View("inside", Span(Source("a.yaml", ""), 0, 0), None, (Decimal(100), Decimal(100)), {})
+    if not drawing_refused(text):
+        read_view(device(), view, text)
+
+
 def _svg(text: str) -> None:
     from guidebuild.draw.clean import clean_svg
 
@@ -83,6 +108,7 @@ def _sums(data: bytes) -> None:
     read_manifest(data)
 
 
+_DOTS = '<path class="mid" d="M1 1l1 1v1z"/>'
 _LAUGHS = "<!DOCTYPE l [<!ENTITY a 'lol'>" + "".join(
     f"<!ENTITY {chr(98 + n)} '{f'&{chr(97 + n)};' * 10}'>" for n in range(9)
 )
@@ -90,10 +116,14 @@ BOMBS: dict[str, Callable[[], None]] = {
     "png-head": lambda: (_facts(png(60_000, 60_000, 1)), _photo(png(60_000, 60_000, 1)))[0],
     "png-pixels": lambda: _photo(png(12_000, 12_000, 12_000)),
     "png-longest": lambda: _photo(png(2**31 - 1, 1, 0)),
+    "jpeg-pixels": lambda: _photo(jpeg(12_000, 10_000)),
+    "png-largest": lambda: _photo(png(8_000, 5_000, 5_000)),
     "gif-frames": lambda: (_facts(gif(500_000)), _photo(gif(500_000)))[0],
     "svg-nested": lambda: _svg("<svg>" + "<g>" * 50_000 + "</g>" * 50_000 + "</svg>"),
     "svg-many": lambda: _svg("<svg>" + '<path d="M0 0l1 1"/>' * 60_000 + "</svg>"),
     "svg-path": lambda: _svg('<svg><path d="' + "M0 0" * 500_000 + '"/></svg>'),
+    "svg-view": lambda: _view(f'<svg viewBox="0 0 9 9"><g id="cover">{_DOTS * 4_999}</g></svg>'),
+    "svg-dust": lambda: _view(f'<svg viewBox="0 0 9 9"><g id="cover">{_DOTS * 60_000}</g></svg>'),
     "svg-laughs": lambda: _svg(_LAUGHS + "]><svg><text>&j;</text></svg>"),
     "svg-attributes": lambda: _svg("<svg><path " + "".join(f"a{n}=1 " for n in range(20_000)) + "/></svg>"),
     "po-entries": lambda: _po('msgid "a"\nmsgstr "b"\n\n' * 30_000),

@@ -5,6 +5,7 @@ from pathlib import PurePosixPath
 from xml.etree import ElementTree
 
 from guidebuild.draw.clean import clean_svg
+from guidebuild.draw.limits import drawing_refused, is_drawing
 from guidebuild.draw.photo import Photo, Rendition, photo
 from guidebuild.guide.inside import pictures_in
 from guidebuild.outputs.html.paths import portable
@@ -37,13 +38,15 @@ def photo_path(path: str, rendition: Rendition) -> str:
 def _ready(path: str, data: bytes | None) -> Photo | None:
     if data is None:
         return None
-    if path.lower().endswith(".svg"):
+    if is_drawing(path):
         return _drawing(data.decode("utf-8", "replace"))
     return photo(data)
 
 
 def _drawing(svg: str) -> Photo | None:
     """An author's drawing as one file, cut down to its shapes; it is as large as its `viewBox`."""
+    if drawing_refused(svg):
+        return None
     root = clean_svg(svg)
     sides = (root.get("viewBox") or "").replace(",", " ").split()
     try:

@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping, Sequence
 from posixpath import join
 
 from guidebuild.device.record import Device
+from guidebuild.draw.limits import drawing_refused
 from guidebuild.draw.view import Drawn, read_view
 from guidebuild.proof.proof import Proof
 
@@ -27,13 +28,14 @@ def views_of(proofs: Sequence[Proof], load: Load) -> dict[SeenAs, Mapping[str, D
 
 
 def views(device: Device, load: Load) -> dict[str, Drawn]:
-    """By id; a view whose file is not there is left out (the reader has told it)."""
+    """By id; a view whose file is not there, or too much for a page, is left out (it was told)."""
     found = {}
     for id, view in device.views.items():
         if view.file is None:
             found[id] = read_view(device, view, None)
             continue
         data = load(join(device.folder, view.file.text))
-        if data is not None:
-            found[id] = read_view(device, view, data.decode("utf-8", "replace"))
+        text = data.decode("utf-8", "replace") if data is not None else None
+        if text is not None and not drawing_refused(text):
+            found[id] = read_view(device, view, text)
     return found
