@@ -1,6 +1,6 @@
 """What stands inside a step, its methods included."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from guidebuild.device.condition import Condition
 from guidebuild.guide.blocks.act import Act
@@ -10,6 +10,7 @@ from guidebuild.guide.blocks.points import Points
 from guidebuild.guide.guide import Guide
 from guidebuild.guide.prose import Bullets, Paragraph, Picture, Quote
 from guidebuild.guide.step import Fork, Item, Step
+from guidebuild.source.remembered import remembered
 
 
 def items(step: Step) -> Iterator[Item]:
@@ -47,8 +48,22 @@ def conditions(step: Step) -> Iterator[Condition]:
             yield item.when
 
 
-def pictures_in(guide: Guide) -> Iterator[Picture]:
+@remembered
+def pictures_in(guide: Guide) -> tuple[Picture, ...]:
     """Every picture that a guide shows, in document order."""
-    yield from guide.pictures
+    inside = (one for step in steps_with(guide, Picture) for one in items(step))
+    return (*guide.pictures, *(one for one in inside if isinstance(one, Picture)))
+
+
+def steps_with(guide: Guide, kind: type[Item]) -> tuple[Step, ...]:
+    """The steps in which something of this class stands (of acts: of just this class), in document order."""
+    return _by_kind(guide).get(kind, ())
+
+
+@remembered
+def _by_kind(guide: Guide) -> Mapping[type[Item], tuple[Step, ...]]:
+    found: dict[type[Item], dict[int, Step]] = {}
     for step in guide.steps:
-        yield from (one for one in items(step) if isinstance(one, Picture))
+        for item in items(step):
+            found.setdefault(type(item), {})[id(step)] = step
+    return {kind: tuple(steps.values()) for kind, steps in found.items()}

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 
 from guidebuild.device.naming import called
 from guidebuild.device.states import Kind
-from guidebuild.guide.inside import items
+from guidebuild.guide.inside import items, steps_with
 from guidebuild.guide.prose import Picture
 from guidebuild.guide.step import Step
 from guidebuild.proof.hit import Hit, Rule
@@ -25,7 +25,7 @@ HELP = "give it a point under `pictures:` in the record, or show it in a picture
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for passage in proof.passages:
+    for passage in proof.passages if steps_with(proof.guide, Picture) else ():
         marked = _marked(proof, passage.step)
         if not marked:
             continue

@@ -11,7 +11,8 @@ read in its DTD.
 
 from collections.abc import Iterator
 
-from guidebuild.guide.inside import cautions
+from guidebuild.guide.blocks.caution import Caution
+from guidebuild.guide.inside import cautions, steps_with
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.source.finding import Category
@@ -25,7 +26,7 @@ HELP = "say what can hurt or break, and with `avoid:` what to do so that it does
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for step in proof.guide.steps:
+    for step in steps_with(proof.guide, Caution):
         for caution in cautions(step):
             if caution.level is not None:
                 what = _missing(caution.hazard, caution.avoid)

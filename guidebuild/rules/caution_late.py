@@ -15,7 +15,7 @@ from guidebuild.device.record import Hazard
 from guidebuild.guide.blocks.act import Act
 from guidebuild.guide.blocks.caution import Caution
 from guidebuild.guide.blocks.check import Check
-from guidebuild.guide.inside import cautions, items
+from guidebuild.guide.inside import cautions, items, steps_with
 from guidebuild.guide.prose import Paragraph
 from guidebuild.guide.stage import Stage
 from guidebuild.guide.step import Item, Step
@@ -32,7 +32,7 @@ HELP = "move it up, before the first act that it is about"
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for passage in proof.passages:
+    for passage in proof.passages if steps_with(proof.guide, Caution) else ():
         flow = list(items(passage.step))
         for number, item in enumerate(flow):
             if isinstance(item, Caution):

@@ -10,7 +10,7 @@ notes); the latter read in the schema itself, the former from memory.
 from collections.abc import Iterator
 
 from guidebuild.guide.blocks.caution import Caution
-from guidebuild.guide.inside import items
+from guidebuild.guide.inside import items, steps_with
 from guidebuild.guide.signal_words import LEVELS, gravity
 from guidebuild.guide.step import Step
 from guidebuild.proof.hit import Hit, Rule
@@ -26,7 +26,7 @@ HELP = "put the graver one first"
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for step in proof.guide.steps:
+    for step in steps_with(proof.guide, Caution):
         for run in _runs(step):
             levels = [_gravity(proof, caution) for caution in run]
             if levels != sorted(levels):

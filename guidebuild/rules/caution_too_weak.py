@@ -12,7 +12,7 @@ from collections.abc import Iterator
 
 from guidebuild.device.record import Hazard
 from guidebuild.guide.blocks.caution import Caution
-from guidebuild.guide.inside import cautions
+from guidebuild.guide.inside import cautions, steps_with
 from guidebuild.guide.signal_words import gravity
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
@@ -28,7 +28,7 @@ HELP = "use the record's own words, `for: {hazard}`, or its signal word"
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for passage in proof.passages:
+    for passage in proof.passages if steps_with(proof.guide, Caution) else ():
         for caution in cautions(passage.step):
             if caution.level is not None:
                 for hazard in _told(proof, passage, caution):

@@ -9,11 +9,13 @@ plainlanguage.gov says the same of noun strings.
 
 from collections.abc import Iterator
 
+from guidebuild.device.record import Device
 from guidebuild.guide.language.lists import lists
 from guidebuild.guide.language.words import tokens
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.source.finding import Category
+from guidebuild.source.remembered import remembered
 from guidebuild.source.said import Said
 
 RULE = Rule(category=Category.TEXT)
@@ -29,12 +31,15 @@ _PARTED = {"of", "for", "with", "to", "in", "on", "and", "under", "behind", "bes
 def check(proof: Proof) -> Iterator[Hit]:
     if lists(proof.guide.language) is None:
         return
-    seen: set[Said] = set()
-    for thing in proof.device.things.values():
-        name = thing.name
-        if name is None or name in seen:
-            continue
-        seen.add(name)
-        words = [text.lower() for _, text, _, _ in tokens(name.text)]
-        if len(words) > MOST and not _PARTED & set(words):
-            yield Hit(name.span, {"name": name.text, "count": len(words)})
+    for name, count in _long(proof.device):
+        yield Hit(name.span, {"name": name.text, "count": count})
+
+
+@remembered
+def _long(device: Device) -> tuple[tuple[Said, int], ...]:
+    """Each name of a record that is too long, and how many words it has."""
+    names = dict.fromkeys(thing.name for thing in device.things.values() if thing.name)
+    said = [(name, [text.lower() for _, text, _, _ in tokens(name.text)]) for name in names]
+    return tuple(
+        (name, len(words)) for name, words in said if len(words) > MOST and not _PARTED & set(words)
+    )

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from guidebuild.device.naming import subject
 from guidebuild.device.states import Kind
 from guidebuild.guide.content import Content
-from guidebuild.guide.inside import items
+from guidebuild.guide.inside import steps_with
 from guidebuild.guide.prose import Picture
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
@@ -30,8 +30,9 @@ _SHOWN = (Kind.FASTENER, Kind.CONNECTOR)  # parts and clips are found by their s
 def check(proof: Proof, content: Content) -> Iterator[Hit]:
     drawn = _in_views(proof, content)
     told: set[str] = set()
+    with_picture = {step.id for step in steps_with(proof.guide, Picture)}
     for passage in proof.passages:
-        if any(isinstance(item, Picture) for item in items(passage.step)):
+        if passage.step.id in with_picture:
             continue
         unseen: dict[Span, list[str]] = {}  # by what the author wrote: a group is one finding
         for move in _moves(passage):

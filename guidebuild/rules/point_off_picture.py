@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from guidebuild.guide.blocks.points import Place, Points
-from guidebuild.guide.inside import items
+from guidebuild.guide.inside import items, steps_with
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.source.finding import Category
@@ -22,7 +22,7 @@ HELP = "give it in per cent of width and height, from 0 to 100 each"
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for step in proof.guide.steps:
+    for step in steps_with(proof.guide, Points):
         for block in items(step):
             if isinstance(block, Points):
                 for place in _all(block):

@@ -8,7 +8,8 @@ Source: common practice, no source.
 
 from collections.abc import Iterator
 
-from guidebuild.guide.inside import checks
+from guidebuild.guide.blocks.check import Check
+from guidebuild.guide.inside import checks, steps_with
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.ways_on import remedies_of
@@ -24,7 +25,7 @@ HELP = "name it in a check (`if-not:`), or let it be `for` a function that a che
 def check(proof: Proof) -> Iterator[Hit]:
     reached = {
         stage.id
-        for step in proof.guide.steps
+        for step in steps_with(proof.guide, Check)
         for check in checks(step)
         for stage in remedies_of(proof.guide, check)
     }

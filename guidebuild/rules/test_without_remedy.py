@@ -8,7 +8,8 @@ Source: common practice, no source.
 
 from collections.abc import Iterator
 
-from guidebuild.guide.inside import checks
+from guidebuild.guide.blocks.check import Check
+from guidebuild.guide.inside import checks, steps_with
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.proof.questions.ways_on import remedies_of
@@ -25,7 +26,10 @@ HELP = (
 
 
 def check(proof: Proof) -> Iterator[Hit]:
-    for passage in (one for one in proof.passages if one.shown):
+    with_checks = {step.id for step in steps_with(proof.guide, Check)}
+    for passage in proof.passages:
+        if not passage.shown or passage.step.id not in with_checks:
+            continue
         for check in checks(passage.step):
             if check.stop is None and not remedies_of(proof.guide, check):
                 yield Hit(check.expect.span, {}, (), passage.shown, passage.shown)

@@ -21,6 +21,8 @@ HELP = "say `with: {tool}` in the act that it is for, or leave it out of the kit
 
 
 def check(proof: Proof, content: Content) -> Iterator[Hit]:
+    if not proof.guide.kits:
+        return
     used = {tool for need in tools_needed(proof, content.tools) for tool in need.choices}
     for use in proof.guide.kits:
         brought = [*use.kit.tools, *(tool for form in use.kit.forms for tool in form.tools)]

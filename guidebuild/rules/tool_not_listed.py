@@ -12,7 +12,7 @@ from guidebuild.device.naming import called
 from guidebuild.guide.content import Content
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
-from guidebuild.proof.questions.tools import tools_needed
+from guidebuild.proof.questions.tools import tools_needed, without_tool
 from guidebuild.source.finding import Category
 
 RULE = Rule(category=Category.CORRECTNESS)
@@ -23,6 +23,8 @@ HELP = "list the driver in tools.yaml with `fits: {drive}`, or say `with:` which
 
 
 def check(proof: Proof, content: Content) -> Iterator[Hit]:
+    if not without_tool(proof.device, content.tools):
+        return
     told: set[str] = set()
     for need in tools_needed(proof, content.tools):
         if need.drive and not need.choices and need.drive not in told:

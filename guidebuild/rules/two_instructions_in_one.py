@@ -9,10 +9,11 @@ Source: rule 5.2 in public digests of simplified technical English (restated).
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from guidebuild.guide.language.commands import Command, command
 from guidebuild.guide.language.lists import Lists, lists
-from guidebuild.guide.language.spoken import Sentence, Sort, spoken
+from guidebuild.guide.language.spoken import Sort, spoken
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.source.finding import Category
@@ -45,12 +46,13 @@ def check(proof: Proof) -> Iterator[Hit]:
         assert words is not None
         first = command(sentence.text, words) if sentence.sort in (Sort.STEP, Sort.NOTE) else None
         if first is not None and first.verb not in _HELD:
-            yield from _second(sentence, first, words)
+            second = _second(sentence.text, first, words)
+            if second is not None:
+                place = sentence.at(second.start("verb"), second.end("verb"))
+                yield Hit(place, {"first": first.verb, "second": second["verb"]})
 
 
-def _second(sentence: Sentence, first: Command, words: Lists) -> Iterator[Hit]:
-    for found in _AND_THEN.finditer(sentence.text, first.end):
-        if found["verb"] in words.verbs:
-            place = sentence.at(found.start("verb"), found.end("verb"))
-            yield Hit(place, {"first": first.verb, "second": found["verb"]})
-            return
+@lru_cache(maxsize=4096)
+def _second(text: str, first: Command, words: Lists) -> re.Match[str] | None:
+    found = _AND_THEN.finditer(text, first.end)
+    return next((one for one in found if one["verb"] in words.verbs), None)

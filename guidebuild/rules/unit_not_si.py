@@ -31,6 +31,7 @@ _INSTEAD = {
     "litres or millilitres": r"gal(?:lons?)?|fl\.? ?oz|pints?|quarts?|cups?",
     "W": r"hp|horsepower|BTU(?:/h)?",
 }
+_FIGURE = re.compile(r"\d")  # without one there is no quantity: nearly every sentence
 _PATTERN = re.compile(
     r"\d[\d.,/]*[\s\u00a0-]?(?:"
     + "|".join(f"(?P<u{number}>{units})" for number, units in enumerate(_INSTEAD.values()))
@@ -40,7 +41,7 @@ _PATTERN = re.compile(
 
 def check(proof: Proof) -> Iterator[Hit]:
     for sentence in spoken(proof.guide):
-        for found in _PATTERN.finditer(sentence.text):
+        for found in _PATTERN.finditer(sentence.text) if _FIGURE.search(sentence.text) else ():
             if sentence.text[: found.start()].endswith("("):
                 continue  # the SI value stands before the bracket
             instead = list(_INSTEAD)[int((found.lastgroup or "u0")[1:])]

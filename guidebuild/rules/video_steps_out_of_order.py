@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from guidebuild.guide.blocks.video import Video
-from guidebuild.guide.inside import items
+from guidebuild.guide.inside import items, steps_with
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.source.finding import Category, Related
@@ -24,7 +24,7 @@ HELP = "check the times; if the film was cut in another order, cut it again or u
 
 def check(proof: Proof) -> Iterator[Hit]:
     last: dict[str, tuple[Decimal, Video]] = {}
-    for stage in proof.guide.stages:
+    for stage in proof.guide.stages if steps_with(proof.guide, Video) else ():
         if stage.remedy is not None:
             continue  # a remedy may go back
         for step in stage.steps:

@@ -10,7 +10,7 @@ from decimal import Decimal
 
 from guidebuild.guide.blocks.video import Video
 from guidebuild.guide.content import Content
-from guidebuild.guide.inside import items
+from guidebuild.guide.inside import items, steps_with
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof
 from guidebuild.source.finding import Category
@@ -23,7 +23,7 @@ HELP = "give times within the film: it is {length} s long"
 
 
 def check(proof: Proof, content: Content) -> Iterator[Hit]:
-    for step in proof.guide.steps:
+    for step in steps_with(proof.guide, Video):
         for item in items(step):
             if isinstance(item, Video):
                 length = _length(item, proof, content)

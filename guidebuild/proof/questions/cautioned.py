@@ -10,7 +10,7 @@ from guidebuild.guide.blocks.act import Act
 from guidebuild.guide.blocks.caution import Caution
 from guidebuild.guide.blocks.part import PartAct
 from guidebuild.guide.guide import Guide
-from guidebuild.guide.inside import cautions
+from guidebuild.guide.inside import cautions, steps_with
 from guidebuild.guide.stage import Stage
 from guidebuild.guide.step import Step
 from guidebuild.proof.mistake import Move
@@ -114,7 +114,7 @@ class Message:
 
 def safety_messages(proof: Proof) -> Iterator[Message]:
     """The guide's own, then those of the record."""
-    for step in proof.guide.steps:
+    for step in steps_with(proof.guide, Caution):
         for caution in cautions(step):
             if caution.level is not None:
                 yield Message(

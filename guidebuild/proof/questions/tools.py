@@ -5,7 +5,8 @@ from dataclasses import dataclass, field
 from functools import cache
 
 from guidebuild.device.acts import Verb
-from guidebuild.device.things import Hole, Link
+from guidebuild.device.record import Device
+from guidebuild.device.things import Hole, Link, Thing
 from guidebuild.device.tool import Tool
 from guidebuild.guide.blocks.use import Use
 from guidebuild.guide.inside import items
@@ -44,8 +45,17 @@ def _needed(proof: Proof, tools: Mapping[str, Tool]) -> Iterator[Needed]:
                 for item in use.items:
                     yield Needed((item.text,), "", "", passage.step, passage.shown, item.span)
         for walked in passage.walked:
-            if isinstance(walked.doing, Move):
-                yield from _of_move(proof, walked.doing, walked.where, fitting)
+            move = walked.doing
+            if isinstance(move, Move):
+                for choices, drive in _of_move(proof.device.things[move.thing], move, fitting):
+                    yield Needed(choices, move.thing, drive, move.step, walked.where, move.span)
+
+
+@remembered
+def without_tool(device: Device, tools: Mapping[str, Tool]) -> frozenset[str]:
+    """The drives of a record's screws that no listed tool fits."""
+    drives = {case.value.drive for hole in device.holes for case in hole.screw if case.value.drive}
+    return frozenset(one for one in drives if not any(_fits(tool, one) for tool in tools.values()))
 
 
 def uses(step: Step) -> Iterator[Use]:
@@ -54,16 +64,16 @@ def uses(step: Step) -> Iterator[Use]:
 
 
 def _of_move(
-    proof: Proof, move: Move, where: int, fitting: Callable[[str], tuple[str, ...]]
-) -> Iterator[Needed]:
-    thing = proof.device.things[move.thing]
+    thing: Thing, move: Move, fitting: Callable[[str], tuple[str, ...]]
+) -> Iterator[tuple[tuple[str, ...], str]]:
+    """The choices of each tool that the act needs, and the drive that they are for."""
     said = move.act.with_ or (thing.with_ if isinstance(thing, Link) else ())
     if said:
-        choices = tuple(one.text for one in said)
-        yield Needed(choices, move.thing, "", move.step, where, move.span)
+        yield tuple([one.text for one in said]), ""
     elif isinstance(thing, Hole) and move.verb in _TURNED:
-        for drive in dict.fromkeys(case.value.drive for case in thing.screw if case.value.drive):
-            yield Needed(fitting(drive), move.thing, drive, move.step, where, move.span)
+        for drive in dict.fromkeys([case.value.drive for case in thing.screw]):
+            if drive:
+                yield fitting(drive), drive
 
 
 def _fits(tool: Tool, drive: str) -> bool:

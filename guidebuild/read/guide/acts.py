@@ -1,5 +1,6 @@
 """Blocks that say acts: fastener, connector, part, joint, power, store."""
 
+from functools import cache
 from typing import Any
 
 from guidebuild.device.acts import Verb
@@ -33,7 +34,7 @@ def act(name: str, entry: Entry, block: Span) -> Act | None:
     A key of the schema is the field of the same name in the block's class (`do-up` is `do_up`).
     """
     kind, make = ACTS[name]
-    word = next((key for key in entry.values if key in _VERBS), None)
+    word = next(filter(_VERBS.__contains__, entry.values), None)
     if word is None:
         return None
     said = entry.values[word]
@@ -54,5 +55,6 @@ def act(name: str, entry: Entry, block: Span) -> Act | None:
     )
 
 
+@cache  # the keys of our schemas
 def _field(key: str) -> str:
     return "with_" if key == "with" else key.replace("-", "_")

@@ -106,7 +106,7 @@ def _list(schema: Schema, inside: str) -> Reader:
         if not reading.spend(len(node.value), node):
             return LOST
         read = [item(one, reading) for one in node.value]
-        return tuple(one for one in read if one is not LOST)
+        return tuple(read) if LOST not in read else tuple([one for one in read if one is not LOST])
 
     return read_list
 

@@ -73,21 +73,26 @@ def _keys(schema: Schema, inside: str, compile_: Compile) -> Keys:
 
 def _read(keys: Keys, node: Any, reading: Reading) -> Entry:
     entry = Entry((reading, node))
+    marks, values, readers = entry.marks, entry.values, keys.readers
     outer, lost = reading.key, False
     for key_node, value_node in node.value:
-        reading.key = outer
-        name = _name(keys, key_node, entry, reading)
-        if name is None:
-            lost = True
-            continue
-        entry.marks[name] = (reading, key_node)
+        name: str = key_node.value if type(key_node) is ScalarNode else ""  # no key is empty
+        read = readers.get(name)
+        if read is None or name in marks:
+            reading.key = outer
+            meant_name = _name(keys, key_node, entry, reading)
+            if meant_name is None:
+                lost = True
+                continue
+            name = meant_name
+            read = readers.get(name) or keys.others
+            if _is_strange(keys, name):  # what stands under it is most likely of another kind
+                reading.report.excuse(reading.span(value_node))
+        marks[name] = (reading, key_node)
         reading.key = name
-        read = keys.readers.get(name) or keys.others
-        if _is_strange(keys, name):  # what stands under it is most likely of another kind
-            reading.report.excuse(reading.span(value_node))
         value = LOST if read is None else read(value_node, reading)
         if value is not LOST:
-            entry.values[name] = value
+            values[name] = value
     reading.key = outer
     _ask_for(keys, entry, reading, lost)
     return entry
@@ -142,19 +147,24 @@ def _ask_for(keys: Keys, entry: Entry, reading: Reading, lost: bool) -> None:
     for name in keys.required:
         if name not in entry.marks:
             _missing(entry, reading, f"have the key `{name}`", f"add `{name}:`")
-    if keys.just_one:
-        there = [name for name in keys.just_one if name in entry.marks]
-        listed = ", ".join(f"`{name}`" for name in keys.just_one)
-        if not there and not lost:
-            _missing(entry, reading, f"have one of {listed}", "add the one that you mean")
-        if len(there) > 1:
-            _one_too_many(entry, reading, there)
+    if keys.just_one and sum(map(entry.marks.__contains__, keys.just_one)) != 1:
+        _not_just_one(keys, entry, reading, lost)
     if keys.any_of and not any(all(n in entry.marks for n in names) for names in keys.any_of):
         names = [name for name in keys.any_of[-1] if name not in entry.marks]
         listed = ", ".join(f"`{name}`" for name in names)
         _missing(entry, reading, f"have the key {listed}", f"add {listed}")
     if len(entry.marks) < keys.least:
         _missing(entry, reading, "say something", "add what you mean, or take it out")
+
+
+def _not_just_one(keys: Keys, entry: Entry, reading: Reading, lost: bool) -> None:
+    """None of a set of keys, or more than one."""
+    there = [name for name in keys.just_one if name in entry.marks]
+    if there:
+        _one_too_many(entry, reading, there)
+    elif not lost:
+        listed = ", ".join(f"`{name}`" for name in keys.just_one)
+        _missing(entry, reading, f"have one of {listed}", "add the one that you mean")
 
 
 def _missing(entry: Entry, reading: Reading, wanted: str, do: str) -> None:
