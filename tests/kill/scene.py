@@ -81,6 +81,16 @@ def _command(words: list[str], first: Callable[[], None]) -> None:
     os._exit(main(words))
 
 
+def lasted(words: list[str], begun: Callable[[], bool]) -> float:
+    """Seconds from the first write to the end of the command, undisturbed."""
+    process = child(words)
+    while process.is_alive() and not begun():
+        time.sleep(0.0002)
+    start = time.monotonic()
+    process.join()
+    return time.monotonic() - start
+
+
 def killed(words: list[str], begun: Callable[[], bool], wait: float) -> bool:
     """Kill the command `wait` seconds after it began to write; whether it was still at work."""
     process = child(words)

@@ -19,7 +19,7 @@ def scene(tmp_path_factory: pytest.TempPathFactory) -> Scene:
     return laid(tmp_path_factory.mktemp("kill"))
 
 
-@pytest.fixture(scope="module", params=["site", "stick", "zip"])
+@pytest.fixture(scope="module", params=["site", "folder", "stick", "bag", "zip"])
 def form(scene: Scene, request: pytest.FixtureRequest) -> Form:
     return prepared(next(one for one in forms(scene) if one.name == request.param), scene)
 

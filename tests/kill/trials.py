@@ -6,7 +6,6 @@ from tests.kill.faults import failing_at, full_after
 from tests.kill.forms import Form
 from tests.kill.scene import Scene, killed, ran, tree
 
-_WRITING = {"site": 0.012, "stick": 0.12, "zip": 0.01}  # seconds that writing takes here, or so
 _UNSAID = (0, 2)  # all went well, or trouble was told; never a fault of ours
 
 
@@ -15,7 +14,7 @@ def kill(form: Form, scene: Scene, times: int, seed: int = 7) -> int:
     dice, hit = random.Random(seed), 0
     authors = tree(scene.old), tree(scene.new)
     for _ in range(times):
-        wait = dice.uniform(0, _WRITING[form.name])
+        wait = dice.uniform(0, form.writing)
         early = dice.random() < 0.1  # before anything is written
         hit += killed(form.words(scene.new), lambda: True if early else form.begun(), wait)  # noqa: B023
         form.check(form)
