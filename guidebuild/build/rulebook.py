@@ -5,7 +5,6 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module
-from inspect import signature
 from types import ModuleType
 from typing import TYPE_CHECKING, Any
 
@@ -40,12 +39,13 @@ class Entry:
     check: Callable[..., Hits] | None
     gather: Callable[["Content"], Any] | None
     check_gathered: Callable[[Sequence[Any]], Hits] | None
+    of_content: bool = False  # `check` has the second parameter
 
     def hits(self, proof: "Proof", content: "Content") -> Hits:
         """What the rule says of one guide."""
         if self.check is None:
             return ()
-        return self.check(proof, content) if _takes_content(self.check) else self.check(proof)
+        return self.check(proof, content) if self.of_content else self.check(proof)
 
     def gathered(self, content: "Content") -> Any:
         """What the rule wants to know of this much of the content."""
@@ -54,12 +54,6 @@ class Entry:
     def over_all(self, gathered: Sequence[Any]) -> Hits:
         """What the rule says of all guides together."""
         return self.check_gathered(gathered) if self.check_gathered else ()
-
-
-@cache
-def _takes_content(check: Callable[..., Hits]) -> bool:
-    """Whether it has a second parameter."""
-    return len(signature(check).parameters) > 1
 
 
 @cache
@@ -78,19 +72,26 @@ def names() -> tuple[str, ...]:
     return tuple(places())
 
 
+def names_of_rules() -> tuple[str, ...]:
+    """Those that look at a guide and its proof, in order; the others have no check of a guide."""
+    return tuple(name for name, place in places().items() if place.startswith(f"{ROOMS[0]}."))
+
+
 @cache
 def entry(name: str) -> Entry:
     """The rule of this name; KeyError where there is none."""
     module = import_module(places()[name])
+    check = getattr(module, "check", None)
     return Entry(
         name=name,
         category=module.RULE.category,
         loudness=module.RULE.loudness,
         message=module.MESSAGE,
         help=module.HELP,
-        check=getattr(module, "check", None),
+        check=check,
         gather=getattr(module, "gather", None),
         check_gathered=getattr(module, "check_gathered", None),
+        of_content=check is not None and check.__code__.co_argcount > 1,
     )
 
 

@@ -7,7 +7,6 @@ from pathlib import Path
 from guidebuild.build import rulebook
 from guidebuild.build.batch import Batch
 from guidebuild.build.fault import fault
-from guidebuild.build.pictures import with_pictures
 from guidebuild.build.rulebook import Entry
 from guidebuild.build.unswept import unswept
 from guidebuild.build.work import unread, work
@@ -16,6 +15,8 @@ from guidebuild.read.content import read_content
 from guidebuild.source.finding import Finding
 
 Progress = Callable[[int], None]  # so many guides more are done
+
+_TEXTS = (".md", ".yaml", ".po")
 
 
 def run(
@@ -32,7 +33,7 @@ def run(
 def _run(root: Path, paths: Sequence[str], progress: Progress, rest: bool, keep: bool) -> Batch:
     try:
         content, read = read_content(root, paths, rest)
-        content = with_pictures(root, content)
+        content = _with_pictures(root, content)
     except Exception as error:
         return _one_by_one(root, paths, progress, error, rest)
     batch = Batch(content.settings, content=content if keep else None)
@@ -52,9 +53,18 @@ def _run(root: Path, paths: Sequence[str], progress: Progress, rest: bool, keep:
     return batch
 
 
+def _with_pictures(root: Path, content: Content) -> Content:
+    """With the facts of pictures and films; what reads them is slow to load, so only where there are any."""
+    if all(path.endswith(_TEXTS) for path in content.files):
+        return content
+    from guidebuild.build.pictures import with_pictures
+
+    return with_pictures(root, content)
+
+
 def _loaded(batch: Batch) -> Iterator[Entry]:
     """All rules that can be loaded; one that can't takes no other with it."""
-    for name in rulebook.names():
+    for name in rulebook.names_of_rules():
         try:
             yield rulebook.entry(name)
         except Exception as error:

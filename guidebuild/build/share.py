@@ -3,14 +3,16 @@
 import os
 import signal
 from collections.abc import Callable, Iterator, Sequence
-from concurrent.futures import ProcessPoolExecutor
 from contextlib import contextmanager
 from functools import partial
-from multiprocessing import active_children, get_all_start_methods, get_context
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from guidebuild.build.batch import Batch
 from guidebuild.build.run import run
+
+if TYPE_CHECKING:
+    from concurrent.futures import ProcessPoolExecutor
 
 ENOUGH = 12  # guides; with fewer a second process costs more than it gains
 PIECES = 4  # a process, so that one slow guide does not leave the others idle
@@ -81,8 +83,11 @@ def _ctrl_c_later() -> Iterator[None]:
 
 
 @contextmanager
-def _pool(jobs: int) -> Iterator[ProcessPoolExecutor]:
+def _pool(jobs: int) -> Iterator["ProcessPoolExecutor"]:
     """Processes that leave Ctrl-C to us and end with us; one that is killed is told, not waited for."""
+    from concurrent.futures import ProcessPoolExecutor  # slow to load, and one process needs none
+    from multiprocessing import active_children, get_all_start_methods, get_context
+
     method = "fork" if "fork" in get_all_start_methods() else "spawn"
     leave_it = (signal.SIGINT, signal.SIG_IGN)
     pool = ProcessPoolExecutor(jobs, get_context(method), signal.signal, leave_it)

@@ -7,6 +7,7 @@ Source: common practice, no source.
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from guidebuild.guide.language.lists import lists
 from guidebuild.guide.language.spoken import spoken
@@ -36,9 +37,18 @@ def check(proof: Proof) -> Iterator[Hit]:
     if lists(proof.guide.language) is None:
         return
     for sentence in spoken(proof.guide):
-        for kind, text, start, end in tokens(sentence.text):
-            if kind == "number" and _wants_unit(sentence.text, text, start, end):
-                yield Hit(sentence.at(start, end), {"number": text})
+        for start, end in _bare(sentence.text):
+            yield Hit(sentence.at(start, end), {"number": sentence.text[start:end]})
+
+
+@lru_cache(maxsize=4096)
+def _bare(text: str) -> tuple[tuple[int, int], ...]:
+    """The places of numbers that want a unit."""
+    return tuple(
+        (start, end)
+        for kind, number, start, end in tokens(text)
+        if kind == "number" and _wants_unit(text, number, start, end)
+    )
 
 
 def _wants_unit(sentence: str, number: str, start: int, end: int) -> bool:

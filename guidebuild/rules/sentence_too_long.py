@@ -32,9 +32,11 @@ def check(proof: Proof) -> Iterator[Hit]:
     if words is None:
         return
     for sentence in spoken(proof.guide):
+        count = count_words(sentence.text)
+        if count <= INSTRUCTION:
+            continue
         commands = sentence.sort is Sort.CAUTION or command(sentence.text, words) is not None
         most = INSTRUCTION if commands else DESCRIPTION
-        count = count_words(sentence.text)
         if count > most:
             kind = "instruction" if commands else "description"
             yield Hit(sentence.at(), {"kind": kind, "words": count, "most": most})

@@ -44,15 +44,19 @@ def check(proof: Proof) -> Iterator[Hit]:
     words = lists(proof.guide.language)
     for sentence in spoken(proof.guide) if words else ():
         assert words is not None
-        first = command(sentence.text, words) if sentence.sort in (Sort.STEP, Sort.NOTE) else None
-        if first is not None and first.verb not in _HELD:
-            second = _second(sentence.text, first, words)
-            if second is not None:
-                place = sentence.at(second.start("verb"), second.end("verb"))
-                yield Hit(place, {"first": first.verb, "second": second["verb"]})
+        told = _two(sentence.text, words) if sentence.sort in (Sort.STEP, Sort.NOTE) else None
+        if told is not None:
+            first, second = told
+            place = sentence.at(second.start("verb"), second.end("verb"))
+            yield Hit(place, {"first": first.verb, "second": second["verb"]})
 
 
 @lru_cache(maxsize=4096)
-def _second(text: str, first: Command, words: Lists) -> re.Match[str] | None:
+def _two(text: str, words: Lists) -> tuple[Command, re.Match[str]] | None:
+    """The first command of a sentence and the second, where there are two."""
+    first = command(text, words)
+    if first is None or first.verb in _HELD:
+        return None
     found = _AND_THEN.finditer(text, first.end)
-    return next((one for one in found if one["verb"] in words.verbs), None)
+    second = next((one for one in found if one["verb"] in words.verbs), None)
+    return None if second is None else (first, second)

@@ -35,12 +35,13 @@ class Ends:
         """The endings in the configurations of `where`: parts first, since what is on them follows."""
         found: list[Wrong] = []
         lost: dict[str, int] = {}
-        for part in scene.bench.device.parts:
-            for one in self._wrong(scene, part, where):
+        asked = self._asked(scene)
+        for part in scene.bench.device.parts if asked else ():
+            for one in self._wrong(scene, part, where) if part.key in asked else ():
                 found.append(one)
                 lost[part.key] = lost.get(part.key, 0) | one.where
-        for thing in scene.bench.others:
-            for one in self._wrong(scene, thing, where):
+        for thing in scene.bench.others if asked else ():
+            for one in self._wrong(scene, thing, where) if thing.key in asked else ():
                 told = one.less(_with_its_parts(scene, thing, lost))
                 if told.where:
                     found.append(told)
@@ -60,11 +61,15 @@ class Ends:
             for move, bits in last_moves(scene, one.key, one.where)
         ]
 
+    def _asked(self, scene: Scene) -> set[str]:
+        """What may end wrong: what does not end as it began, and what need not."""
+        begun = self._wanted.begun
+        changed = {key for key, value in scene.values.items() if value != begun.get(key)}
+        return changed | self._special
+
     def _wrong(self, scene: Scene, thing: Thing, where: int) -> Iterator[Wrong]:
         """The states of one thing that it must not end in."""
         value, key = scene.values[thing.key], thing.key
-        if key not in self._special and value == self._wanted.begun[key]:
-            return
         there = scene.both(where, scene.layout.presence.where[key])
         if isinstance(thing, Part):
             there = scene.without(there, _on_a_lost_host(scene, key))

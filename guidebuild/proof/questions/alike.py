@@ -83,7 +83,7 @@ def screws_going_in(proof: Proof) -> tuple[tuple[Hole, Move, Walked], ...]:
 def _going_in(proof: Proof) -> Iterator[tuple[Hole, Move, Walked]]:
     for one in walked(proof):
         move = one.doing
-        if isinstance(move, Move) and move.verb in (Verb.REFIT, Verb.START):
+        if isinstance(move, Move) and (move.verb is Verb.REFIT or move.verb is Verb.START):
             thing = proof.device.things[move.thing]
             if isinstance(thing, Hole):
                 yield thing, move, one

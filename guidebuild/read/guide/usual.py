@@ -23,10 +23,11 @@ _WORDS = r"[^\n\\`*_\[<&]"  # no inline rule of CommonMark begins without one of
 # white space behind, which may break the line.
 _LINE = rf"""(?:[^\W\d_]|["'(]|[0-9](?![0-9]{{0,8}}[.)]))(?:{_WORDS}*[^\s\\`*_\[<&])?\n"""
 _USUAL = re.compile(
-    r"(?P<blank>(?:[ \t]*\n)+)"
-    rf"|(?P<level>\#{{1,6}})[ ]+(?P<title>[^\s\\`*_\[<&#](?:[^\n\\`*_\[<&#]*[^\s\\`*_\[<&#])?)[ ]*\n"
+    r"(?:"
+    rf"(?P<level>\#{{1,6}})[ ]+(?P<title>[^\s\\`*_\[<&#](?:[^\n\\`*_\[<&#]*[^\s\\`*_\[<&#])?)[ ]*\n"
     r"|```(?P<name>[a-z][a-z-]*)[ ]*\n(?P<body>(?:(?![ ]{0,3}(?:```|~~~))[^\n]*\n)*)(?P<close>```)[ ]*\n"
     rf"|(?P<text>(?:{_LINE})+)(?=[ \t]*\n|\#{{1,6}}[ ]|```[a-z]|\Z)"
+    r"|[ \t]*\n)(?:[ \t]*\n)*"
 )
 # What is not usual ends at the latest where a line at the margin follows a blank one: no list and no quotation
 # goes on there. A fence or a piece of HTML does; then everything from there on is the parser's.
@@ -45,7 +46,8 @@ def usual_pieces(source: Source, start: int, report: Report) -> Iterator[Piece]:
         found = _USUAL.match(text, at)
         if found is not None:
             at = found.end()
-            yield from _usual(source, found)
+            if found.lastgroup is not None:  # not blank lines
+                yield _usual(source, found)
             continue
         after = _NEXT.search(text, at)
         end = after.end() if after else size
@@ -60,20 +62,16 @@ def _parsed(source: Source, start: int, report: Report) -> Iterator[Piece]:
     return pieces(Document(source, start, closed(source, start, block_names(), report)))
 
 
-def _usual(source: Source, found: re.Match[str]) -> Iterator[Piece]:
-    match found.lastgroup:
-        case "text":
-            start, end = found.start(), found.end() - 1
-            span = Span(source, start, end)
-            words = found["text"][:-1]
-            yield Paragraph((Run(words.replace("\n", " "), span),), span)
-        case "close":
-            name = Said(found["name"], Span(source, *found.span("name")))
-            span = Span(source, found.start(), found.end("close"))
-            yield Fence(name, found.start("body"), found.end("body"), span)
-        case "title":
-            title = Said(found["title"], Span(source, *found.span("title")))
-            line = Span(source, found.start(), found.end("title"))
-            yield Heading(len(found["level"]), title, None, line)
-        case _:
-            pass
+def _usual(source: Source, found: re.Match[str]) -> Piece:
+    start = found.start()
+    if found.lastgroup == "text":
+        span = Span(source, start, found.end("text") - 1)
+        words = found["text"][:-1].replace("\n", " ")
+        return Paragraph((Run(words, span),), span)
+    if found.lastgroup == "close":
+        name = Said(found["name"], Span(source, *found.span("name")))
+        body, end = found.span("body")
+        return Fence(name, body, end, Span(source, start, found.end("close")))
+    title, end = found.span("title")
+    heading = Said(found["title"], Span(source, title, end))
+    return Heading(len(found["level"]), heading, None, Span(source, start, end))
