@@ -7,14 +7,10 @@ from pathlib import Path
 from guidebuild.build.depth import depth_of
 from guidebuild.build.drafting import Asked, drafted
 from guidebuild.build.trouble import Trouble
-from guidebuild.device.designation import parse_screw
-from guidebuild.plan.start.folder import settings, tools
 from guidebuild.plan.start.kit import kit
-from guidebuild.plan.start.record import Ids, record
+from guidebuild.plan.start.record import record
 from guidebuild.plan.start.strip import Removal, read_strip
 from guidebuild.read.content import read_content
-from guidebuild.source.span import Span
-from guidebuild.source.text import Source
 
 ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 MOST = 2_000_000  # bytes of a strip-down sheet
@@ -26,33 +22,6 @@ class New:
 
     path: str
     text: str
-
-
-def content_root(path: Path, publisher: str, removals: list[Removal]) -> list[New]:
-    """What an empty or missing folder needs first; nothing where one is a content folder already."""
-    if (path / "guidebuild.yaml").exists() or (path / "devices").is_dir():
-        return []
-    if path.exists() and (not path.is_dir() or any(path.iterdir())):
-        raise Trouble(
-            f"{path} is no content folder and is not empty. Name a new folder with --content."
-        )
-    drives = [one for one in _drives(removals) if one]
-    others = {
-        Ids().of(hold.tool): hold.tool
-        for one in removals
-        for hold in one.holds
-        if hold.tool and hold.kind not in ("fastener", "captive")
-    }
-    return [
-        New("guidebuild.yaml", settings(publisher)),
-        New("tools.yaml", tools(drives, others.items())),
-    ]
-
-
-def _drives(removals: list[Removal]) -> list[str | None]:
-    screws = [hold.screw for one in removals for hold in one.holds if hold.screw]
-    parsed = [parse_screw(text, Span(Source("strip", text), 0, len(text))) for text in screws]
-    return [one.drive for one in parsed if one is not None]
 
 
 def strip(path: Path) -> list[Removal]:

@@ -5,6 +5,7 @@ planner and this have in common.
 """
 
 from dataclasses import dataclass, replace
+from decimal import Decimal
 from heapq import heappop, heappush
 
 from guidebuild.device.acts import Verb
@@ -39,7 +40,7 @@ def toy(dice: Dice) -> Device:
 def _closed(dice: Dice, ink: Ink, thing: Thing) -> Thing:
     thing = replace(thing, starts=None)
     if isinstance(thing, Part):
-        return replace(thing, opens_to=dice.pick([None, None, 90]))
+        return replace(thing, opens_to=dice.pick([None, None, Decimal(90)]))
     if isinstance(thing, Link) and (isinstance(thing, Hole) or dice.often(40)):
         return replace(thing, with_=(ink.said(dice.pick(TOOLS)),))
     return thing

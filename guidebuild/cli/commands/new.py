@@ -82,16 +82,35 @@ def _sheet(args: Namespace) -> int:
 def _device(args: Namespace) -> int:
     from guidebuild.build import starting
     from guidebuild.build.drafting import put
+    from guidebuild.build.first_files import first_files
 
     removals = _removals(args)
     root = Path(args.content or asking.USUAL)
     name = answer(args.name, "What is it called?", args.id.replace("-", " ").capitalize())
     base = answer(args.base, "What is everything fitted to?", "Frame")
     made = starting.device(args.id, name, base, removals)
-    for one in starting.content_root(root, "Your company", removals):
-        put(root / one.path, one.text, False)
-        print(f"Written: {root / one.path}", file=sys.stderr)
-    return putting.put(root, root / made.path, made.text, args.force, args.trace)
+    first = first_files(root, "Your company", removals)
+    for path, text in first.items():
+        put(root / path, text, False)
+        print(f"Written: {root / path}", file=sys.stderr)
+    found = putting.put(root, root / made.path, made.text, args.force, args.trace)
+    if not first:
+        _add_tools(root, removals)
+    return found
+
+
+def _add_tools(root: Path, removals: "list[Removal]") -> None:
+    """Tools of the sheet that the folder does not know yet, at the end of its file."""
+    from guidebuild.build.first_files import TOOLS, more_tools
+    from guidebuild.build.whole_file import put_whole
+
+    lines = more_tools(root, removals)
+    if lines:
+        path = root / TOOLS
+        before = path.read_bytes() if path.exists() else b""
+        gap = b"" if not before or before.endswith(b"\n") else b"\n"
+        put_whole(path, before + gap + lines.encode())
+        print(f"Added to {path}:\n{lines}", end="", file=sys.stderr)
 
 
 def _removals(args: Namespace) -> "list[Removal]":

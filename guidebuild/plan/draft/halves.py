@@ -16,6 +16,7 @@ from guidebuild.plan.draft.tester import Tester
 from guidebuild.plan.draft.trials import Trials, is_outside
 from guidebuild.plan.draft.work import Work
 from guidebuild.plan.draft.writing import Writer
+from guidebuild.plan.graph import numbers
 
 
 class FirstHalf:
@@ -114,8 +115,7 @@ class SecondHalf:
         first = self.found.first if self.found.open_ else frozenset(fitted)
         left = [one for one in self.closings if one.task not in skip]
         now = [one for one in left if one.task in first]
-        inside = self._set(Writer(self.desk)) if self._set_while_open() else []
-        yield from self._stage(fit, [*self.begin, *self._closed(now), *inside])
+        yield from self._stage(fit, [*self.begin, *self._fitted(now)])
         shut = {one.task for one in now}
         yield from self._open_test(shut)
         rest = [one for one in left if one.task not in first]
@@ -140,6 +140,27 @@ class SecondHalf:
             works += one.works
         groups += closing_groups(self.bench.layout, works)
         return [writer.step(group) for group in groups]
+
+    def _fitted(self, closings: Sequence[Closing]) -> list[Step]:
+        """What is set while the device lies open is set before the first cover goes over it."""
+        if not self._set_while_open():
+            return self._closed(closings)
+        last = {one.task: n for n, one in enumerate(self.closings)}
+        over = [
+            max(
+                (one for one in numbers(need.tasks) if one in last),
+                key=last.__getitem__,
+                default=-1,
+            )
+            for work in self.settings
+            for key in work.keys
+            for need in self.bench.at_hand(key)
+            if need.why == "hidden"
+        ]
+        at = next((n for n, one in enumerate(closings) if one.task in over), len(closings))
+        writer = Writer(self.desk)
+        before = [*self._closed(closings[:at], writer), *self._set(writer)]
+        return [*before, *self._closed(closings[at:], writer)]
 
     def _open_test(self, shut: set[int]) -> Iterator[Stage]:
         tried, source = self.found.open_, self.found.source

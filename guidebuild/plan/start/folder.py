@@ -21,21 +21,26 @@ rules:                                 # how loud a rule is: off, note, warning,
 """
 
 
-def tools(drives: Iterable[str], others: Iterable[tuple[str, str]]) -> str:
-    """tools.yaml with a driver for each drive, and other tools as (id, name)."""
-    lines = [
-        "# Tools and materials that the guides name. `basic: true`: every bench has it, no kit brings it."
-    ]
-    for drive in dict.fromkeys(drives):
-        id_ = "".join(char if char.isalnum() else "-" for char in drive.lower()).strip("-")
-        if family(drive) == "hex":
-            called = f"Hexagon key{drive.removeprefix('hex')}"
-            lines.append(f"{id_}-key: {{name: {flow(called)}, fits: {flow(drive)}, basic: true}}")
-            continue
-        kind = _WORDS.get(family(drive), "")
-        lines.append(
-            f"{id_}-driver: {{name: {flow(f'Screwdriver {drive}')}, fits: {flow(drive)}, basic: true}}"
-            + (f"  # {kind}" if kind else "")
-        )
-    lines += [f"{id_}: {{name: {flow(name)}, basic: true}}" for id_, name in others]
-    return "\n".join(lines) + "\n"
+def tools(lines: Iterable[str]) -> str:
+    """tools.yaml of these entries."""
+    head = "# Tools and materials that the guides name. `basic: true`: every bench has it, no kit brings it."
+    return "\n".join([head, *lines]) + "\n"
+
+
+def entries(drives: Iterable[str], others: Iterable[tuple[str, str]]) -> list[str]:
+    """A driver for each drive, and other tools as (id, name): a line each."""
+    lines = [_driver(drive) for drive in dict.fromkeys(drives)]
+    return lines + [f"{id_}: {{name: {flow(name)}, basic: true}}" for id_, name in others]
+
+
+def _driver(drive: str) -> str:
+    """A hexagon socket takes a key; everything else a screwdriver."""
+    id_ = "".join(char if char.isalnum() else "-" for char in drive.lower()).strip("-")
+    if family(drive) == "hex":
+        called = f"Hexagon key{drive.removeprefix('hex')}"
+        return f"{id_}-key: {{name: {flow(called)}, fits: {flow(drive)}, basic: true}}"
+    said = (
+        f"{id_}-driver: {{name: {flow(f'Screwdriver {drive}')}, fits: {flow(drive)}, basic: true}}"
+    )
+    kind = _WORDS.get(family(drive), "")
+    return f"{said}  # {kind}" if kind else said

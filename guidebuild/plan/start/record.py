@@ -1,185 +1,183 @@
 """A device record from what is known of the device: a strip-down sheet, or the names of its parts."""
 
-import re
-import unicodedata
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Sequence
 
 from guidebuild.plan.draft.markdown import flow
 from guidebuild.plan.draft.script import Value
 from guidebuild.plan.draft.sealing import MANY
+from guidebuild.plan.start import exploded
+from guidebuild.plan.start.dangers import functions, hazards
+from guidebuild.plan.start.exploded import Place
+from guidebuild.plan.start.ids import plain
+from guidebuild.plan.start.stores import stores
 from guidebuild.plan.start.strip import Hold, Removal
+from guidebuild.plan.start.stripped import Stripped
 
-_STORES = ("fluid", "spring", "pressure", "charge", "heat")
 _JOINTS = (
     "clip", "hook", "press", "magnet", "solder", "tape", "bead", "route", "hinge", "seal", "adhesive", "film",
 )  # fmt: skip
 _OFTEN_NEW = ("tape", "bead", "seal", "adhesive", "film")
-
-
-@dataclass(slots=True)
-class Ids:
-    """Ids from names: `a-z 0-9 -`, each once."""
-
-    taken: dict[str, str] = field(default_factory=dict)
-
-    def of(self, name: str) -> str:
-        """The id of a name; the same name has the same id."""
-        if name not in self.taken:
-            plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode()
-            slug = re.sub(r"[^a-z0-9]+", "-", plain.lower()).strip("-") or "part"
-            tried, number = slug, 1
-            while tried in self.taken.values() or tried == "device":
-                number += 1
-                tried = f"{slug}-{number}"
-            self.taken[name] = tried
-        return self.taken[name]
+_SOCKET = "Wall socket"
+Entries = list[tuple[str, Value]]
 
 
 def record(id_: str, name: str, base: str, removals: Sequence[Removal], expect: str = "") -> str:
     """The text of device.yaml. What nobody can know from the bench is a comment that says so."""
-    ids = Ids()
-    base_id = ids.of(base)
-    for one in removals:
-        ids.of(one.part)
-    known = {one.part for one in removals} | {base}
-    hosts = [name_ for one in removals for name_ in (one.on, *one.under) if name_]
-    hosts += [hold.to for one in removals for hold in one.holds if hold.to]
-    outside = [name_ for name_ in dict.fromkeys(hosts) if name_ not in known]
+    sheet = Stripped(base, removals)
+    drawn = exploded.views(sheet)
+    places = {part: place for view in drawn for part, place in view.places.items()}
     lines = [
         f"# The record of {name}: what it is made of. Every entry may carry `when:`.",
         f"device: {id_}",
         f"name: {flow(name, inside=False)}",
-        f"base: {base_id}                            # everything is finally fitted to it",
+        f"base: {sheet.base_id}                            # everything is finally fitted to it",
         f"identify: {{expect: {flow(expect or f'The rating label shows {name}.')}}}",
-        "",
-        "parts:                                 # sit on the base unless `mounted-on`",
-        f"  {base_id}: {flow(base)}",
     ]
-    for one in removals:
-        lines.append(f"  {ids.of(one.part)}: {_part(ids, base, one)}{_picture(one)}")
-    for other in outside:
-        lines.append(f"  {ids.of(other)}: {flow(other)}  # named on the sheet, never taken off")
-    lines += _fasteners(ids, base, removals)
-    lines += _connectors(ids, base, removals)
-    lines += _joints(ids, base, removals)
-    lines += _stores(ids, removals)
-    return "\n".join([*lines, "", *_LATER])
+    for head, why, entries in (
+        ("parts", "sit on the base unless `mounted-on`", _parts(sheet)),
+        ("fasteners", "go into the base unless `into`", _fasteners(sheet, places)),
+        ("connectors", "worked at the last part that they join", _connectors(sheet)),
+        ("joints", "what holds without a screw", _joints(sheet)),
+        ("stores", "what it holds besides its parts", stores(sheet)),
+        ("functions", "what it does", functions(sheet)),
+        ("hazards", "the words stand here once", hazards(sheet)),
+    ):
+        if entries:
+            lines += ["", f"{head}:".ljust(39) + f"# {why}"]
+            lines += [f"  {key}: {flow(value)}" for key, value in entries]
+    if drawn:
+        lines += ["", "views:".ljust(39) + "# from the sizes; screws stand in a row until placed"]
+        lines += exploded.written(drawn)
+    return "\n".join([*lines, "", *_later(sheet, bool(drawn))])
 
 
-_LATER = (
-    "# Still to say, where it is so:",
-    "# - functions: {printing: Printing}, and at each plug `carries: [printing]`: what fails when it is not right;",
-    "# - hazards: what is dangerous to handle, in words, with `when-handling: [ids]`;",
-    "# - `source: true` at the plug that feeds the device; `style:` and `with:` (a tool) at plugs;",
-    "# - `torque:` as a figure (0.30 N·m); `views:` to scale, with the place of each hole;",
-    "# - `opens-to: 70` at a cover that is opened while its plugs stay connected.",
-    "",
-)
+_LATER = {
+    "functions": "functions: {printing: Printing}, and at each plug `carries: [printing]`: what works through it;",
+    "hazards": "hazards: what is dangerous to handle, in words, with `when-handling: [ids]`;",
+    "plugs": "`source: true` at the plug that feeds the device; `style:` and `with:` (a tool) at plugs;",
+    "torque": "`torque:` as a figure (0.30 N·m), `grip:` and `thread-depth:` at screws;",
+    "views": "`views:` to scale, with the place of each hole;",
+    "opens": "`opens-to: 70` at a cover that is opened while its plugs stay connected.",
+}
 
 
-def _part(ids: Ids, base: str, one: Removal) -> str:
+def _later(sheet: Stripped, drawn: bool) -> list[str]:
+    """What the sheet leaves to be said, as comments."""
+    plugs = sheet.holds("connector", "source", "mains")
+    known = {
+        "functions": bool(functions(sheet)) or not plugs,
+        "hazards": bool(hazards(sheet)),
+        "plugs": bool(sheet.lines) and not plugs,
+        "views": drawn,
+        "opens": bool(sheet.lines) and not plugs,
+    }
+    said = [f"# - {words}" for key, words in _LATER.items() if not known.get(key)]
+    return ["# Still to say, where it is so:", *said, ""]
+
+
+def _parts(sheet: Stripped) -> Entries:
+    found: Entries = [(sheet.base_id, sheet.base)]
+    found += [(sheet.of(one.part), _part(sheet, one)) for one in sheet.removals]
+    known = {part for part, _ in found}
+    named = [name for one in sheet.lines for name in (one.on, *one.under) if name]
+    named += [hold.to for one in sheet.lines for hold in one.holds if hold.to]
+    for name in dict.fromkeys(named):  # named on the sheet, never taken off
+        if sheet.of(name) not in known:
+            known.add(sheet.of(name))
+            found.append((sheet.of(name), name))
+    if any(not hold.to for _, hold in sheet.holds("mains")):
+        found.append((sheet.of(_SOCKET), {"name": _SOCKET, "mounted-on": "nothing"}))
+    return found
+
+
+def _part(sheet: Stripped, one: Removal) -> Value:
     said: dict[str, Value] = {"name": one.part}
-    if one.on and one.on != base:
-        said["mounted-on"] = ids.of(one.on)
+    if sheet.of(one.on) != sheet.base_id:
+        said["mounted-on"] = sheet.of(one.on)
     if one.under:
-        under = tuple(ids.of(name) for name in one.under)
+        under = tuple(sheet.of(name) for name in one.under)
         said["behind"] = under if len(under) > 1 else under[0]
-    return flow(said) if len(said) > 1 else flow(one.part)
+    if one.picture:
+        said["note"] = f"Picture {one.picture}."
+    return said if len(said) > 1 else one.part
 
 
-def _picture(one: Removal) -> str:
-    return f"  # picture {one.picture}" if one.picture else ""
-
-
-def _each(removals: Iterable[Removal], *kinds: str) -> list[tuple[Removal, Hold]]:
-    return [(one, hold) for one in removals for hold in one.holds if hold.kind in kinds]
-
-
-def _fasteners(ids: Ids, base: str, removals: Sequence[Removal]) -> list[str]:
-    found = _each(removals, "fastener", "captive")
-    lines = (
-        ["", "fasteners:                             # go into the base unless `into`"]
-        if found
-        else []
-    )
-    for one, hold in found:
-        said: dict[str, Value] = {"holds": ids.of(one.part)}
-        if hold.to and hold.to != base:
-            said["into"] = ids.of(hold.to)
+def _fasteners(sheet: Stripped, places: dict[str, Place]) -> Entries:
+    found: Entries = []
+    for one, hold in sheet.holds("fastener", "captive"):
+        part = sheet.of(one.part)
+        said: dict[str, Value] = {"name": sheet.called(one, hold), "holds": part}
+        if sheet.of(hold.to) != sheet.base_id:
+            said["into"] = sheet.of(hold.to)
         if hold.screw:
             said["screw"] = hold.screw
         if hold.kind == "captive":
             said["captive"] = True
-        said["torque"] = "not-known"
+        said["torque"] = hold.torque
         if hold.count >= MANY and any(other.kind == "seal" for other in one.holds):
             said["sequence"] = "cross"
-        said["holes"] = hold.count
-        called = _own_name(one, hold, "screws" if hold.count > 1 else "screw", one.holds)
-        lines.append(f"  {ids.of(called)}: {flow(said)}{_note(hold)}")
-    return lines
+        said |= _carried(sheet, hold)
+        place = places.get(part)
+        if place is None:
+            said["holes"] = hold.count
+        else:
+            said["view"] = place.view
+            said["holes"] = {
+                str(n + 1): exploded.point(at) for n, at in enumerate(place.holes(hold.count))
+            }
+        found.append((sheet.id_of(one, hold), said | _note(hold)))
+    return found
 
 
-def _connectors(ids: Ids, base: str, removals: Sequence[Removal]) -> list[str]:
-    found = _each(removals, "connector")
-    lines = (
-        ["", "connectors:                            # worked at the last part that they join"]
-        if found
-        else []
-    )
-    for one, hold in found:
-        called = _own_name(one, hold, "plug", one.holds)
+def _connectors(sheet: Stripped) -> Entries:
+    found: Entries = []
+    for one, hold in sheet.holds("connector", "source", "mains"):
+        mains = hold.kind == "mains"
+        other = sheet.of(hold.to or (_SOCKET if mains else one.on))
         said: dict[str, Value] = {
-            "name": called,
-            "joins": (ids.of(one.part), ids.of(hold.to or one.on or base)),
+            "name": sheet.called(one, hold),
+            "joins": (sheet.of(one.part), other),
         }
-        if hold.tool:
-            said["with"] = Ids().of(hold.tool)
-        lines.append(f"  {ids.of(called)}: {flow(said)}{_note(hold)}")
-    return lines
+        if hold.kind != "connector":
+            said["source"] = True
+        if mains:
+            said |= {"live": "any", "style": "push-in", "guards": _guarded(sheet, one)}
+        found.append((sheet.id_of(one, hold), said | _more(sheet, hold)))
+    return found
 
 
-def _joints(ids: Ids, base: str, removals: Sequence[Removal]) -> list[str]:
-    found = _each(removals, *_JOINTS)
-    lines = (
-        ["", "joints:                                # what holds without a screw"] if found else []
-    )
-    for one, hold in found:
-        called = _own_name(one, hold, hold.kind if hold.count == 1 else f"{hold.kind}s", one.holds)
+def _guarded(sheet: Stripped, lead: Removal) -> Value:
+    """Mains comes out before anything is opened."""
+    return tuple(part for part in sheet.outer() if part != sheet.of(lead.part))
+
+
+def _joints(sheet: Stripped) -> Entries:
+    found: Entries = []
+    for one, hold in sheet.holds(*_JOINTS):
         said: dict[str, Value] = {
-            "name": called,
+            "name": sheet.called(one, hold),
             "kind": hold.kind,
-            "joins": (ids.of(one.part), ids.of(hold.to or one.on or base)),
+            "joins": (sheet.of(one.part), sheet.of(hold.to or one.on)),
         }
         if hold.kind in _OFTEN_NEW:
             said["single-use"] = True
-        if hold.tool:
-            said["with"] = Ids().of(hold.tool)
-        lines.append(f"  {ids.of(called)}: {flow(said)}{_note(hold)}")
-    return lines
+        found.append((sheet.id_of(one, hold), said | _more(sheet, hold)))
+    return found
 
 
-def _stores(ids: Ids, removals: Sequence[Removal]) -> list[str]:
-    found = _each(removals, *_STORES)
-    lines = (
-        ["", "stores:                                # what it holds besides its parts"]
-        if found
-        else []
+def _more(sheet: Stripped, hold: Hold) -> dict[str, Value]:
+    """The tool, what works through it, and the note."""
+    tool: dict[str, Value] = {"with": plain(hold.tool)} if hold.tool else {}
+    return tool | _carried(sheet, hold) | _note(hold)
+
+
+def _carried(sheet: Stripped, hold: Hold) -> dict[str, Value]:
+    return (
+        {"carries": tuple(sheet.ids.of(name, "function") for name in hold.works)}
+        if hold.works
+        else {}
     )
-    for one, hold in found:
-        called = _own_name(one, hold, {"spring": "load"}.get(hold.kind, hold.kind), one.holds)
-        part = ids.of(one.part)
-        said: dict[str, Value] = {"name": called, "kind": hold.kind, "in": part, "guards": (part,)}
-        lines.append(f"  {ids.of(called)}: {flow(said)}{_note(hold)}")
-    return lines
 
 
-def _own_name(one: Removal, hold: Hold, word: str, among: Sequence[Hold]) -> str:
-    """`Battery door screws`; of several of a kind the later ones are numbered."""
-    same = [other for other in among if other.kind == hold.kind]
-    number = next(n for n, other in enumerate(same) if other is hold)
-    return f"{one.part} {word}" + (f" {number + 1}" if number else "")
-
-
-def _note(hold: Hold) -> str:
-    return f"  # {' '.join(hold.note.split())}" if hold.note else ""
+def _note(hold: Hold) -> dict[str, Value]:
+    return {"note": " ".join(hold.note.split())} if hold.note else {}

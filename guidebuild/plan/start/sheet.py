@@ -5,13 +5,14 @@ from html import escape
 from guidebuild.plan.start.strip import COLUMNS, HELD_BY
 
 _WIDTHS = {
-    "no": 8, "part": 34, "on": 22, "under": 22, "held by": 22, "to": 22, "screw": 36, "count": 12,
-    "tool": 22, "picture": 14, "note": 40,
+    "no": 7, "part": 26, "on": 18, "under": 18, "held by": 18, "called": 20, "to": 18, "screw": 30,
+    "torque": 15, "count": 10, "tool": 16, "works": 16, "size": 14, "hazard": 21, "picture": 10, "note": 20,
 }  # fmt: skip
 _ASKS = {
     "part": "what came off", "on": "what it sits on", "under": "what lay over it",
-    "held by": "one line for each", "to": "where the other end is", "screw": "M2.5x8 pan TX8",
-    "picture": "number",
+    "held by": "a line for each", "called": "if it has a name", "to": "other end, drain",
+    "screw": "M2.5x8 pan TX8", "torque": "if it is known", "works": "what goes through it",
+    "size": "w x h, mm", "hazard": "level: what", "picture": "no.",
 }  # fmt: skip
 ROWS = 22
 
@@ -35,13 +36,16 @@ body {{ font: 10pt sans-serif; margin: 0; color: #111 }}
 h1 {{ font-size: 14pt; margin: 0 0 2mm }}
 p {{ margin: 0 0 2mm; max-width: 250mm }}
 table {{ border-collapse: collapse; width: 277mm; table-layout: fixed }}
-th, td {{ border: 0.3mm solid #333; height: 6.4mm; padding: 0 1mm; text-align: left; vertical-align: bottom }}
+th, td {{ box-sizing: border-box; border: 0.3mm solid #333; height: 6.4mm; padding: 0 1mm }}
+th, td {{ text-align: left; vertical-align: bottom }}
 th {{ height: auto; padding: 1mm }}
 small {{ display: block; font-weight: normal; font-size: 7pt; color: #444 }}
 </style></head><body>
 <h1>Strip-down sheet: {escape(device)}</h1>
 <p>Write in the order of removal. A part that three things held takes three lines. Energy first: switch off, unplug,
-discharge, and write that down, too. Held by: {escape(words)}.</p>
+discharge, and write that down, too: a spring or a fluid on the line of the part that it must be gone from; pressure and
+charge of the whole device on a line of its base. Sizes give a first drawing. A hazard: its signal word, then what, what
+happens, how to avoid it, with / between. Held by: {escape(words)}.</p>
 <table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>
 </body></html>
 """

@@ -1,7 +1,8 @@
 """The strip-down sheet: bench work in the order of removal, one line for each thing that held a part.
 
 Columns by their heads, in any order; `part` and `held by` are needed. Lines of one part stand together; a line
-without a part goes on with the part above. Commas or semicolons, with or without a byte-order mark.
+without a part goes on with the part above. Commas or semicolons, with or without a byte-order mark. A line may
+name the base itself: what the whole device holds (pressure, charge), or its size.
 """
 
 import csv
@@ -9,28 +10,34 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from io import StringIO
 
-from guidebuild.device.designation import parse_screw
-from guidebuild.source.span import Span
-from guidebuild.source.text import Source
+from guidebuild.plan.start import cells as reading
+from guidebuild.plan.start.cells import Danger, Wrong
 
 COLUMNS = (
-    "no", "part", "on", "under", "held by", "to", "screw", "count", "tool", "picture", "note",
+    "no", "part", "on", "under", "held by", "called", "to", "screw", "torque", "count", "tool", "works",
+    "size", "hazard", "picture", "note",
 )  # fmt: skip
 HELD_BY = {
     "screw": "fastener", "screws": "fastener", "captive screw": "captive", "captive screws": "captive",
+    "mains plug": "mains", "battery plug": "source",
     "plug": "connector", "plugs": "connector", "connector": "connector", "flex": "connector",
     "clip": "clip", "clips": "clip", "hook": "hook", "hooks": "hook", "lug": "hook", "lugs": "hook",
     "press": "press", "press fit": "press", "magnet": "magnet", "solder": "solder", "tape": "tape",
     "bead": "bead", "guide": "route", "hinge": "hinge", "seal": "seal", "gasket": "seal",
     "o-ring": "seal", "glue": "adhesive", "adhesive": "adhesive", "strips": "adhesive",
     "pad": "film", "film": "film", "fluid": "fluid", "oil": "fluid", "spring": "spring",
-    "pressure": "pressure", "charge": "charge", "heat": "heat", "nothing": "",  "": "",
+    "pressure": "pressure", "charge": "charge", "heat": "heat", "setting": "calibration",
+    "nothing": "",  "": "",
 }  # fmt: skip
+STORED = ("fluid", "spring", "pressure", "charge", "heat", "calibration")
 
 
 @dataclass(frozen=True, slots=True)
 class Hold:
-    """One thing that held the part: `kind` is a word of the record, `to` the part at its other end."""
+    """One thing that held the part: `kind` is a word of the record, `to` the part at its other end.
+
+    `works`: the functions that go through it. `torque` as the record has it. `called`: its own name, if it has one.
+    """
 
     kind: str
     to: str
@@ -38,17 +45,23 @@ class Hold:
     count: int
     tool: str
     note: str
+    torque: str = "not-known"
+    works: tuple[str, ...] = ()
+    danger: Danger | None = None
+    called: str = ""
 
 
 @dataclass(slots=True)
 class Removal:
-    """A part as it came off. `under`: names of what had to be off before, because it lay over it."""
+    """A part as it came off. `under`: names of what had to be off before. `size`: width and height, mm."""
 
     part: str
     on: str
     under: tuple[str, ...]
     picture: str
     holds: list[Hold] = field(default_factory=list)
+    size: tuple[float, float] | None = None
+    dangers: list[Danger] = field(default_factory=list)
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,29 +82,22 @@ def read_strip(text: str) -> tuple[list[Removal], list[Slip]]:
     found: list[Removal] = []
     heads: list[str] | None = None
     try:
-        for cells in rows:
-            if not any(cell.strip() for cell in cells):
+        for row in rows:
+            cells = [cell.strip() for cell in row]
+            if not any(cells):
                 continue
-            if heads is None:
-                heads = [cell.strip().lower() for cell in cells]
-                slips += _heads(heads)
-                if slips:
-                    return [], slips
+            if heads is not None:
+                _line(dict(zip(heads, cells, strict=False)), rows.line_num, found, slips)
                 continue
-            _line(
-                dict(zip(heads, (c.strip() for c in cells), strict=False)),
-                rows.line_num,
-                found,
-                slips,
-            )
+            heads = [cell.lower() for cell in cells]
+            slips += _heads(heads)
+            if slips:
+                return [], slips
     except csv.Error as error:
         slips.append(Slip(rows.line_num, "", f"this line is no CSV ({error}); close its quotes"))
     if heads is None:
-        slips.append(
-            Slip(
-                1, "", f"the sheet is empty; its first line names the columns: {', '.join(COLUMNS)}"
-            )
-        )
+        named = ", ".join(COLUMNS)
+        slips.append(Slip(1, "", f"the sheet is empty; its first line names the columns: {named}"))
     return found, slips
 
 
@@ -113,30 +119,46 @@ def _line(cells: dict[str, str], line: int, found: list[Removal], slips: list[Sl
         if any(one.part == part for one in found):
             slips.append(Slip(line, "part", f"{part} came off before; give this one another name"))
             return
-        under = tuple(filter(None, (one.strip() for one in cells.get("under", "").split("+"))))
-        found.append(Removal(part, cells.get("on", ""), under, cells.get("picture", "")))
-    hold = _hold(cells, line, slips)
-    if hold is not None:
-        found[-1].holds.append(hold)
+        found.append(Removal(part, cells.get("on", ""), _named(cells, "under"), ""))
+    for told in _held(cells, found[-1]):
+        slips.append(Slip(line, told.column, told.words))
 
 
-def _hold(cells: dict[str, str], line: int, slips: list[Slip]) -> Hold | None:
+def _held(cells: dict[str, str], removal: Removal) -> Iterator[Wrong]:
+    """Adds what a line says to the part; yields what can't be read in it."""
     word = cells.get("held by", "").lower()
+    read = (
+        reading.screw(cells), reading.torque(cells), reading.count(cells), reading.size(cells),
+        reading.danger(cells),
+    )  # fmt: skip
+    screw, torque, count, size, danger = read
     if word not in HELD_BY:
         known = ", ".join(sorted(set(HELD_BY) - {""}))
-        slips.append(Slip(line, "held by", f"`{word}` is not known here; there are: {known}"))
-        return None
-    kind = HELD_BY[word]
-    screw = cells.get("screw", "")
-    if screw and parse_screw(screw, Span(Source("strip", screw), 0, len(screw))) is None:
-        slips.append(Slip(line, "screw", f"`{screw}` is no screw; write it as `M2.5x8 pan TX8`"))
-        return None
-    count = cells.get("count", "") or "1"
-    if not (count.isascii() and count.isdigit() and 0 < int(count) < 1000):
-        slips.append(Slip(line, "count", f"`{count}` is no count; write a whole number"))
-        return None
-    if not kind:
-        return None
-    return Hold(
-        kind, cells.get("to", ""), screw, int(count), cells.get("tool", ""), cells.get("note", "")
-    )
+        yield Wrong("held by", f"`{word}` is not known here; there are: {known}")
+    yield from (one for one in read if isinstance(one, Wrong))
+    if not isinstance(size, Wrong):
+        removal.size = removal.size or size
+    removal.picture = removal.picture or cells.get("picture", "")
+    if isinstance(screw, Wrong) or isinstance(torque, Wrong) or isinstance(count, Wrong):
+        return
+    kind, found = HELD_BY.get(word, ""), None if isinstance(danger, Wrong) else danger
+    works = _named(cells, "works")
+    if works and (not kind or kind in STORED):
+        yield Wrong(
+            "works",
+            "what works through it stands on the line of a plug, a contact, a seal or a screw",
+        )
+    if kind:
+        removal.holds.append(
+            Hold(
+                kind, cells.get("to", ""), screw, count, cells.get("tool", ""), cells.get("note", ""),
+                torque, works, found, cells.get("called", ""),
+            )
+        )  # fmt: skip
+    elif found is not None:
+        removal.dangers.append(found)
+
+
+def _named(cells: dict[str, str], column: str) -> tuple[str, ...]:
+    """Several names in a cell, with `+` between."""
+    return tuple(filter(None, (one.strip() for one in cells.get(column, "").split("+"))))
