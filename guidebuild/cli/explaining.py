@@ -1,10 +1,9 @@
 """A rule's card as text for a terminal."""
 
-import re
 from collections.abc import Iterator
 
 from guidebuild.build.examples import Example, examples
-from guidebuild.build.pair_checks import ALWAYS, having
+from guidebuild.build.rule_words import readable, silenced
 from guidebuild.build.rulebook import card
 from guidebuild.reports.parts import words
 from guidebuild.reports.parts.report import Card
@@ -40,22 +39,6 @@ def _sections(rule: Card, bad: Example | None, good: Example | None) -> Iterator
     if good:
         yield f"An example of what is right\n\n{_quoted(good)}"
     yield f"To silence it in one place\n    {silenced(rule.name)}"
-
-
-def silenced(name: str) -> str:
-    """What an author or a translator writes so that the rule is silent in one place."""
-    if name in ALWAYS:
-        return "It can't be silenced: the sentence could not be shown."
-    if name in having("check_pair"):
-        return (
-            f"# allow {name}: the reason why it is right here   (above the entry of the catalogue)"
-        )
-    return f"allow: {{{name}: the reason why it is right here}}"
-
-
-def readable(template: str) -> str:
-    """A template as one reads it: what is filled in stands between angles."""
-    return re.sub(r"\{(\w+)\}", r"‹\1›", template).replace("{{", "{").replace("}}", "}")
 
 
 def _indented(text: str) -> str:

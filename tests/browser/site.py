@@ -10,7 +10,7 @@ from pathlib import Path
 from guidebuild.build.make import make
 from guidebuild.build.pack import Wish, pack
 from guidebuild.build.take_out import take_out
-from guidebuild.outputs.html.paths import START, guide_page, tray_page
+from guidebuild.outputs.html.paths import RULES, START, guide_page, tray_page
 from guidebuild.read.content import read_content
 
 CONTENT = Path(__file__).resolve().parents[2] / "content"
@@ -38,7 +38,7 @@ def _guides() -> list[str]:
 
 GUIDES = tuple(guide_page(path, LANGUAGE) for path in _guides())
 TRAYS = tuple(tray_page(path, LANGUAGE) for path in _guides())
-PAGES = (START, *GUIDES, *TRAYS)
+PAGES = (START, RULES, *GUIDES, *TRAYS)
 KINDS = (START, GUIDES[-1], TRAYS[-1])  # one page of each kind
 
 

@@ -10,6 +10,7 @@ from guidebuild.build.batch import Batch
 from guidebuild.build.check import result_of
 from guidebuild.build.parts.part import Part, read_part
 from guidebuild.build.result import CheckResult
+from guidebuild.build.rules_site import rules_page
 from guidebuild.build.site_files import languages_of
 from guidebuild.build.swap import put
 from guidebuild.build.trouble import Trouble
@@ -78,7 +79,7 @@ def _in_order(parts: Sequence[Part]) -> list[Part]:
 def _lists(parts: Sequence[Part], whole: Batch) -> dict[str, bytes]:
     """What every output says of all guides together."""
     order = languages_of(whole.settings, parts[0].origin.languages)
-    found: dict[str, bytes] = {}
+    found = dict(rules_page(whole.settings.theme, order[0]))
     for name, module in outputs.modules():
         if hasattr(module, "make_lists"):
             listed = _together([part.listed.get(name, {}) for part in parts], order)

@@ -4,6 +4,7 @@ import re
 from pathlib import PurePosixPath
 
 START = "START.html"
+RULES = "rules.html"
 
 
 def portable(name: str) -> str:

@@ -14,7 +14,7 @@ from guidebuild.outputs.html.page.guide import GuideView, guide_view
 from guidebuild.outputs.html.page.reading import Reading, reading
 from guidebuild.outputs.html.page.start import GuideEntry, entry, start_view
 from guidebuild.outputs.html.page.tray import tray_view
-from guidebuild.outputs.html.paths import guide_page, root_of, start_page, tray_page
+from guidebuild.outputs.html.paths import RULES, guide_page, root_of, start_page, tray_page
 from guidebuild.outputs.html.photos import photo_files, photographs
 from guidebuild.outputs.html.render import page
 from guidebuild.outputs.html.views import Load, SeenAs, seen_as, views_of
@@ -95,6 +95,7 @@ def _start(settings: Settings, language: str, listed: Listed) -> tuple[str, byte
     values = {
         "start": start_view(settings, listed[language]),
         "root": root_of(here),
+        "rules": RULES,
         "tongues": tongues(tuple(listed), language, lambda tag: start_page(tag, first)),
     }
     return here, page(settings.theme, language, "start.html", **values)
