@@ -13,7 +13,7 @@ from collections.abc import Callable, Mapping
 _STYLE = re.compile(r'<link rel="stylesheet" href="([^"]+)">')
 _SCRIPT = re.compile(r'<script src="([^"]+)"(?: defer)?></script>')
 _PICTURE = re.compile(
-    r'(<(?:img|source|video|track|a class="enlarge")\b[^>]*?\s(?:src|href))="([^"#]+)"'
+    r'(<(?:img|source|video|track|a class="enlarge")\b[^>]*?\s(?:src|href|poster))="([^"#]+)(#[^"]*)?"'
 )
 _SET = re.compile(r'\ssrcset="[^"]*"')
 _LINK = re.compile(r'(<a\b[^>]*?\shref)="([^"#]*)(#[^"]*)?"')
@@ -74,7 +74,9 @@ def _data(path: str, files: Mapping[str, bytes]) -> str:
 def _inside(found: re.Match[str], near: Callable[[str], str], files: Mapping[str, bytes]) -> str:
     if found[2].startswith("data:"):
         return found[0]
-    return f'{found[1]}="{_data(near(found[2]), files)}"'
+    return (
+        f'{found[1]}="{_data(near(found[2]), files)}{found[3] or ""}"'  # the times of a film stay
+    )
 
 
 def _link(

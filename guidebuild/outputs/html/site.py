@@ -9,6 +9,7 @@ from guidebuild.guide.content import Content
 from guidebuild.guide.settings import Settings
 from guidebuild.outputs.html.assets import assets
 from guidebuild.outputs.html.edition import Edition, tongues
+from guidebuild.outputs.html.films import Films, film_files, films_of
 from guidebuild.outputs.html.links import links
 from guidebuild.outputs.html.page.guide import GuideView, guide_view
 from guidebuild.outputs.html.page.reading import Reading, reading
@@ -51,10 +52,12 @@ def make_pages(
     files |= dict(photo_files(photos))
     own = Edition(content.settings.languages[0], content, tuple(proofs))
     editions = (own, *translations)
+    films = films_of(proofs, load, editions)
+    files |= dict(film_files(films))
     listed = {}
     for edition in editions:
         entries: list[GuideEntry] = []
-        files |= dict(_edition(theme, edition, editions, drawn, photos, elsewhere, entries))
+        files |= dict(_edition(theme, edition, editions, drawn, photos, films, elsewhere, entries))
         listed[edition.language] = tuple(entries)
     return Made(files, listed)
 
@@ -70,6 +73,7 @@ def _edition(
     editions: Sequence[Edition],
     drawn: Mapping[SeenAs, Mapping[str, Drawn]],
     photos: Mapping[str, Photo],
+    films: Films,
     elsewhere: Elsewhere,
     entries: list[GuideEntry],
 ) -> Files:
@@ -80,7 +84,8 @@ def _edition(
         link = links(proof.guide, there)
         said = reading(proof, language, content.tools, content.settings, edition.stale, link)
         path = proof.guide.path
-        said = replace(said, photos=photos, root=root_of(guide_page(path, language)))
+        root = root_of(guide_page(path, language))
+        said = replace(said, photos=photos, films=films, root=root)
         view = guide_view(said, drawn[seen_as(proof.device)])
         entries.append(entry(guide_page(path, language), proof.device.id, view))
         shown = [one.language for one in editions if path in one.paths]

@@ -4,7 +4,7 @@
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const element = node.parentElement;
-    if (!node.data.trim() || element.closest("script, title, desc, defs, button, .button, [data-words], .scripted, [aria-hidden=true], [data-sure], .record-lines, output, form[role=search]")) continue;
+    if (!node.data.trim() || element.closest("script, title, video, desc, defs, button, .button, [data-words], .scripted, [aria-hidden=true], [data-sure], .record-lines, output, form[role=search]")) continue;
     if (!element.checkVisibility({visibilityProperty: true, opacityProperty: true}))
       found.push(`<${element.tagName.toLowerCase()} class="${element.getAttribute("class") ?? ""}"> ${node.data.trim().slice(0, 40)}`);
   }

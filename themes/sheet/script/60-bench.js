@@ -91,6 +91,7 @@ const number = (step) => step.querySelector(".no").textContent;
 
 function showFace() {
   const step = bench.step;
+  if (!step.classList.contains("now")) stopFilms();
   all(".step.now").forEach((el) => el.classList.remove("now", "later"));
   all(".other-face", step).forEach((el) => el.classList.remove("other-face"));
   bench.faces = cut(step);
@@ -173,7 +174,7 @@ async function stayAwake() {
 function key(event) {
   if (!bench.on || event.altKey || event.ctrlKey || event.metaKey) return;
   const writes = event.target.matches("input[type=text], input[type=search], textarea, select");
-  if (writes) return;
+  if (writes || event.target.matches("video")) return; // a film has keys of its own
   const onBox = event.target.matches("input, button, a");
   const right = document.documentElement.dir === "rtl" ? "ArrowLeft" : "ArrowRight";
   const left = document.documentElement.dir === "rtl" ? "ArrowRight" : "ArrowLeft";

@@ -12,6 +12,7 @@ from guidebuild.draw.photo import Photo
 from guidebuild.guide.configurations import Configurations
 from guidebuild.guide.guide import Guide
 from guidebuild.guide.settings import Settings
+from guidebuild.outputs.html.films import Films
 from guidebuild.outputs.html.page.author import Author
 from guidebuild.outputs.html.page.labels import Labels, labels, printed
 from guidebuild.outputs.html.page.numbers import Numbers, numbers
@@ -37,6 +38,7 @@ class Reading:
     passages: Mapping[str, Passage]
     author: Author
     photos: Mapping[str, Photo] = field(default_factory=dict)  # by content path
+    films: Films = field(default_factory=Films)
     root: str = ""  # how the page gets to the site's root
     known: dict[str, Text] = field(default_factory=dict, repr=False)  # names, asked in every step
 

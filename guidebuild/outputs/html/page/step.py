@@ -14,6 +14,7 @@ from guidebuild.outputs.html.page.acts.line import Line
 from guidebuild.outputs.html.page.cautions import Panel, panels
 from guidebuild.outputs.html.page.checks import CheckView
 from guidebuild.outputs.html.page.code import step_code
+from guidebuild.outputs.html.page.film import FilmView, film_views
 from guidebuild.outputs.html.page.flow import Flow
 from guidebuild.outputs.html.page.nodes import Node
 from guidebuild.outputs.html.page.photo import PhotoView, photo_views
@@ -41,6 +42,7 @@ class StepView:
     optional: bool
     panels: tuple[Panel, ...]
     photos: tuple[PhotoView, ...]
+    films: tuple[FilmView, ...]
     pictures: tuple[Picture, ...]
     nodes: tuple[Node, ...]
     tally: Tally
@@ -86,6 +88,7 @@ def step_view(
         optional=step.optional,
         panels=panels(reading, cautions, passage.shown),
         photos=photo_views(reading, step, flow.lines),
+        films=film_views(reading, step, passage.shown),
         pictures=pictures,
         nodes=nodes,
         tally=tally(reading, passage),
