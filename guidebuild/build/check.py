@@ -1,13 +1,15 @@
 """The whole check: read, prove, all rules, allows, settings; one result whatever the number of processes."""
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Iterable, Sequence
+from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import Any
 
 from guidebuild.build.batch import Batch
 from guidebuild.build.cache.cache import Cache, opened
 from guidebuild.build.cache.digests import WORLD
 from guidebuild.build.fault import told_once
+from guidebuild.build.outcome import Outcome
 from guidebuild.build.over_all import over
 from guidebuild.build.place import Asked
 from guidebuild.build.result import CheckResult
@@ -56,16 +58,43 @@ def check(
     return result
 
 
-def check_and_keep(root: Path, progress: Progress = lambda done, total: None) -> CheckResult:
-    """Check a whole content folder and leave content and proofs in the result, for outputs."""
+def check_and_keep(
+    root: Path, progress: Progress = lambda done, total: None, only: Collection[str] | None = None
+) -> CheckResult:
+    """Check a whole content folder and leave content and proofs in the result, for outputs.
+
+    `only`: these guides and those of which nothing is known; of the others, what an earlier check found is told.
+    """
     from guidebuild.build.run import run
 
-    task = _task(Asked(root, ""), sorted(guide_paths(folder(root, Report()))))
-    done = iter(range(1, len(task.paths) + 1))
-    batch = run(
-        root, task.paths, lambda _: progress(next(done), len(task.paths)), rest=True, keep=True
-    )
-    return _result(batch, task)
+    files = folder(root, Report())
+    task = _task(Asked(root, ""), sorted(guide_paths(files)))
+    known = opened(root, files.files)
+    there = [] if only is None else [path for path in task.paths if path not in only]
+    outcomes, beside = known.outcomes(there), known.beside() if there else None
+    missing = [path for path in task.paths if path not in outcomes]
+    done = iter(range(1, len(missing) + 1))
+    rest = beside is None
+    batch = run(root, missing, lambda _: progress(next(done), len(missing)), rest=rest, keep=True)
+    around = (batch.settings, batch.other, batch.gathered)
+    known.keep(batch.outcomes, around if rest and not batch.faults else None)
+    _join(batch, beside, outcomes.values(), whole=True)
+    result = _result(batch, task)
+    known.keep_whole(task.every, replace(result, content=None, proofs=()))
+    known.save(task.every)
+    return result
+
+
+def _join(
+    batch: Batch, beside: tuple[Any, ...] | None, outcomes: Iterable[Outcome], *, whole: bool
+) -> None:
+    """Put what was known to what was worked out."""
+    if beside is not None:
+        settings, other, gathered = beside
+        batch.settings = settings
+        batch.other += other if whole else [one for one in other if _is_for_all(one)]
+        batch.gathered += gathered
+    batch.outcomes += outcomes
 
 
 def result_of(batch: Batch, *, whole: bool) -> CheckResult:
@@ -101,12 +130,7 @@ def _with_cache(known: Cache, task: _Task, jobs: int | None, progress: Progress)
         batch = _fresh(task, missing, rest, jobs, progress)
         around = (batch.settings, batch.other, batch.gathered)
         known.keep(batch.outcomes, around if rest and not batch.faults else None)
-    if beside is not None:
-        settings, other, gathered = beside
-        batch.settings = settings
-        batch.other += other if task.whole else [one for one in other if _is_for_all(one)]
-        batch.gathered += gathered
-    batch.outcomes += outcomes.values()
+    _join(batch, beside, outcomes.values(), whole=task.whole)
     return batch
 
 

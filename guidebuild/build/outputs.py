@@ -8,7 +8,8 @@ from pathlib import PurePosixPath
 from types import ModuleType
 from typing import Any
 
-from guidebuild.outputs.made import Made
+from guidebuild.guide.settings import Settings
+from guidebuild.outputs.made import Listed, Made
 
 ROOM = "guidebuild.outputs"
 Maker = Callable[[Any, Any, Any, Any], Mapping[str, bytes]]
@@ -39,6 +40,15 @@ def in_part(
         made: Made = module.make_pages(content, proofs, load, others, elsewhere)
         return made
     return Made(module.make_site(content, proofs, load, others), {})
+
+
+def lists(settings: Settings, listed: Mapping[str, Listed]) -> dict[str, bytes]:
+    """What every output says of all guides together; `listed` by output."""
+    found: dict[str, bytes] = {}
+    for name, module in modules():
+        if hasattr(module, "make_lists"):
+            found |= module.make_lists(settings, listed[name])
+    return found
 
 
 def merged(made: Iterable[tuple[str, Mapping[str, bytes]]]) -> dict[str, bytes]:

@@ -16,6 +16,7 @@ from guidebuild.build.translations import Translation, translation
 from guidebuild.draw.limits import too_many_bytes
 from guidebuild.guide.content import Content
 from guidebuild.guide.settings import Settings
+from guidebuild.outputs.made import Made, nowhere
 from guidebuild.reports.parts.report import Fault, Report
 from guidebuild.translate.pseudo import is_pseudo
 from guidebuild.translate.xliff.shapes import is_language
@@ -43,6 +44,8 @@ class SiteFiles:
     faults: tuple[Fault, ...] = ()
     languages: tuple[str, ...] = ()
     paths: tuple[str, ...] = ()  # the guides that are in it
+    made: Mapping[str, Made] = field(default_factory=dict)  # by output
+    lists: tuple[str, ...] = ()  # the files that list all guides
 
     def report(self, prefix: str = "") -> Report:
         """The check's report, with the faults of the outputs."""
@@ -65,10 +68,21 @@ def site_files(
         paths = tuple(one.guide.path for one in proofs)
         others = tuple(translations(root, content, paths, chosen.languages))
         load = partial(load_file, root)
-        made = [(name, maker(content, proofs, load, others)) for name, maker in outputs.makers()]
+        made = {
+            name: outputs.in_part(one, content, proofs, load, others, nowhere)
+            for name, one in outputs.modules()
+        }
+        listed = {name: one.listed for name, one in made.items()}
         languages = (content.settings.languages[0], *(one.language for one in others))
-        files = outputs.merged([*made, ("rules", rules_page(content.settings.theme, languages[0]))])
-        return SiteFiles(result, files, (), languages, paths)
+        lists = outputs.lists(content.settings, listed)
+        files = outputs.merged(
+            [
+                *((name, one.files) for name, one in made.items()),
+                ("lists", lists),
+                ("rules", rules_page(content.settings.theme, languages[0])),
+            ]
+        )
+        return SiteFiles(result, files, (), languages, paths, made, tuple(lists))
     except Exception as error:
         return SiteFiles(result, faults=(fault(error),))
 

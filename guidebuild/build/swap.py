@@ -2,7 +2,7 @@
 
 import os
 import shutil
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from contextlib import suppress
 from pathlib import Path
 
@@ -12,8 +12,10 @@ from guidebuild.build.trouble import Trouble
 NEW, OLD = ".guidebuild-new", ".guidebuild-old"
 
 
-def put(files: Mapping[str, bytes], out: Path) -> tuple[str, ...]:
+def put(files: Mapping[str, bytes], out: Path, same: Collection[str] = ()) -> tuple[str, ...]:
     """Make `out` hold these files and whatever of others' it held; returns the names of the others'.
+
+    `same`: files of ours that stay as they are in `out`.
 
     Trouble where a file that is not ours would be replaced, or where we may not write.
     """
@@ -21,9 +23,9 @@ def put(files: Mapping[str, bytes], out: Path) -> tuple[str, ...]:
     new, old = out.with_name(out.name + NEW), out.with_name(out.name + OLD)
     try:
         _mend(out, new, old)
-        kept = _kept(files, out)
-        _write(files, new)
-        _bring(kept, out, new)
+        kept = _kept({*files, *same}, out)
+        _write(files, new, same)
+        _bring((*same, *kept), out, new)
         _swap(out, new, old)
     except OSError as error:
         raise Trouble(f"Can't write {error.filename or out}: {error.strerror}.") from error
@@ -50,7 +52,7 @@ def _put_back(out: Path, old: Path) -> None:
         old.rename(out)
 
 
-def _kept(files: Mapping[str, bytes], out: Path) -> tuple[str, ...]:
+def _kept(files: Collection[str], out: Path) -> tuple[str, ...]:
     """What in `out` is not ours; Trouble where it is in our way."""
     if not out.exists():
         return ()
@@ -67,17 +69,17 @@ def _kept(files: Mapping[str, bytes], out: Path) -> tuple[str, ...]:
     return kept
 
 
-def _write(files: Mapping[str, bytes], new: Path) -> None:
-    """All files into the new folder."""
+def _write(files: Mapping[str, bytes], new: Path, same: Collection[str]) -> None:
+    """All files into the new folder; the list names also what comes from the old one."""
     new.mkdir(parents=True)
-    for name, data in (*files.items(), (NAME, listing(files))):
+    for name, data in (*files.items(), (NAME, listing({*files, *same}))):
         path = new / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_bytes(data)
 
 
 def _bring(kept: tuple[str, ...], out: Path, new: Path) -> None:
-    """Others' files into the new folder too: linked where the disk can, copied where it can't."""
+    """Files that stay into the new folder too: linked where the disk can, copied where it can't."""
     for name in kept:
         source, target = out / name, new / name
         if source.is_dir() and not source.is_symlink():

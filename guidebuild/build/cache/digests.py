@@ -3,7 +3,7 @@
 import os
 import re
 import sys
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from functools import cache
 from hashlib import blake2b
 from importlib import import_module
@@ -35,11 +35,16 @@ def tool() -> bytes:
     """This guidebuild: its files and schemas, the libraries it reads with, and the Python that runs it."""
     rooms = (Path(place) for room in ROOMS for place in import_module(room).__path__)
     folders = dict.fromkeys((Path(guidebuild.__file__).parent, shipped("schema"), *rooms))
-    told = [sys.version, *(_stamp(path) for path in _files(*folders))]
+    told = [sys.version, *stamps(*folders)]
     for library in LIBRARIES:
         spec = find_spec(library)
         told.append(_stamp(Path(spec.origin)) if spec and spec.origin else library)
     return digest(*told)
+
+
+def stamps(*folders: Path) -> Iterator[str]:
+    """Names, sizes and times of all files in folders of our own."""
+    return (_stamp(path) for path in _files(*folders))
 
 
 def _files(*folders: Path) -> Iterable[Path]:

@@ -22,6 +22,9 @@ def arguments(parser: ArgumentParser) -> None:
         default="",
         help="only these, as in de,ar (usual: all that are there)",
     )
+    parser.add_argument(
+        "--no-cache", action="store_true", help="make everything anew, and remember nothing"
+    )
     reporting.arguments(parser)
 
 
@@ -42,7 +45,7 @@ def run(args: Namespace) -> int:
     bar = Bar("Building")
     try:
         chosen = Chosen(languages=tuple(filter(None, args.languages.split(","))))
-        made = make(content.root, Path(out), bar, chosen)
+        made = make(content.root, Path(out), bar, chosen, cache=not args.no_cache)
     finally:
         bar.close()
     report = made.report(asking.prefix(content.root))

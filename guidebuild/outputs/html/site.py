@@ -8,6 +8,7 @@ from guidebuild.draw.view import Drawn
 from guidebuild.guide.content import Content
 from guidebuild.guide.settings import Settings
 from guidebuild.outputs.html.assets import assets
+from guidebuild.outputs.html.belonging import belonging
 from guidebuild.outputs.html.edition import Edition, tongues
 from guidebuild.outputs.html.films import Films, film_files, films_of
 from guidebuild.outputs.html.links import links
@@ -59,7 +60,8 @@ def make_pages(
         entries: list[GuideEntry] = []
         files |= dict(_edition(theme, edition, editions, drawn, photos, films, elsewhere, entries))
         listed[edition.language] = tuple(entries)
-    return Made(files, listed)
+    guides = {one.language: [proof.guide.path for proof in one.proofs] for one in editions}
+    return Made(files, listed, guides, belonging(editions, photos, films))
 
 
 def make_lists(settings: Settings, listed: Listed) -> Mapping[str, bytes]:
