@@ -1,5 +1,6 @@
 """The start page: all guides by device, and every word that leads to one of them."""
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
@@ -8,6 +9,8 @@ from guidebuild.guide.settings import Settings
 from guidebuild.outputs.html.page.guide import GuideView
 from guidebuild.outputs.html.page.index import Found
 from guidebuild.translate.messages.text import Text, plain
+
+MOST = 100  # guides that a word of the list may lead to
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,10 +122,14 @@ def _letters(entries: Sequence[GuideEntry]) -> Iterator[tuple[str, tuple[Word, .
 
 
 def _words(entries: Sequence[GuideEntry]) -> Iterator[Word]:
+    """A word of very many guides leads to none of them in particular: the search has it, the list does not."""
+    often = Counter(words for one in entries for words in {found.words for found in one.found_by})
     places: dict[str, list[Place]] = {}
     for entry in entries:
         steps: dict[str, dict[tuple[str, str], None]] = {}
         for found in entry.found_by:
+            if often[found.words] > MOST:
+                continue
             known = steps.setdefault(found.words, {})
             if found.step is not None:
                 known[f"{entry.href}#{found.step[0]}", found.step[1]] = None
