@@ -29,7 +29,7 @@ def run(args: Namespace, content: "Asked", *, pages: bool) -> int:
     from guidebuild.build.parts.make import Wanted, make_part
     from guidebuild.build.parts.share import share
     from guidebuild.cli.progress import Bar
-    from guidebuild.reports.parts.words import count
+    from guidebuild.reports.parts import words
 
     mine = share(args.part)
     reports = [reporting.one(each) for each in args.report]
@@ -44,5 +44,7 @@ def run(args: Namespace, content: "Asked", *, pages: bool) -> int:
         bar.close()
     report = result.report(prefix)
     reporting.write(reports, report)
-    print(f"Part {mine}: {count(guides, 'guide')}, in {out}.", file=sys.stderr)
+    for fault in report.faults:
+        print(f"guidebuild: {words.fault(fault)}", file=sys.stderr)
+    print(f"Part {mine}: {words.count(guides, 'guide')}, in {out}.", file=sys.stderr)
     return codes.FAULT if codes.of(report, args.trace) == codes.FAULT else codes.CLEAN
