@@ -1,7 +1,7 @@
 """What things are called in a message: by the author's names, in the bench's words.
 
-`screw plate-screws.near (M2x4 pan TX6)`, `the plug plate`, `seal cover-seal`. The words are English: messages
-to authors are.
+`the cap screws (M4x10 cylinder hex 3)`, `screw near of the plate screws`, `the plug plate`, `seal cover-seal`;
+without a name the id: `screw plate-screws.near (M2x4 pan TX6)`. The words are English: messages to authors are.
 """
 
 from collections.abc import Iterable, Sequence
@@ -45,7 +45,7 @@ def called(device: Device, key: str) -> str:
     thing = device.things[key]
     match thing:
         case Hole():
-            return f"screw {thing.id}{_designation(thing)}"
+            return f"{_one_of(device, thing)}{_designation(thing)}"
         case Store() if key == POWER:
             return "the power"
         case _ if thing.name is not None:
@@ -109,10 +109,28 @@ def _holes(device: Device, holes: Sequence[Hole]) -> str:
     if len(holes) == 1:
         return called(device, holes[0].key)
     group = device.groups.get(holes[0].group)
+    name = _group_name(device, holes[0])
     if group is not None and len(holes) == len(group.holes):
         same = {_designation(hole) for hole in holes}
-        return f"screws {group.id}{same.pop() if len(same) == 1 else ''}"
+        whole = f"the {name}" if name else f"screws {group.id}"
+        return f"{whole}{same.pop() if len(same) == 1 else ''}"
+    if name:
+        return f"screws {listed([hole.hole for hole in holes])} of the {name}"
     return f"screws {listed([hole.id for hole in holes])}"
+
+
+def _one_of(device: Device, hole: Hole) -> str:
+    """One screw: of a group with a name by this, else by its id."""
+    name, group = _group_name(device, hole), device.groups.get(hole.group)
+    if not name:
+        return f"screw {hole.id}"
+    alone = group is not None and len(group.holes) == 1
+    return f"the {name}" if alone else f"screw {hole.hole} of the {name}"
+
+
+def _group_name(device: Device, hole: Hole) -> str:
+    group = device.groups.get(hole.group)
+    return lowered(group.name.text) if group is not None and group.name is not None else ""
 
 
 def _designation(hole: Hole) -> str:

@@ -22,7 +22,7 @@ RULE = Rule(category=Category.CORRECTNESS)
 
 MESSAGE = "{thing} {is} still open at the end of the guide"
 
-HELP = "reconnect {thing} after this; if it stays open on purpose, say so in the front matter: `ends: {{id: open}}`"
+HELP = "reconnect {thing} after this; to leave {it} open on purpose, say so in the front matter: `ends: {{{id}: open}}`"
 
 
 def check(proof: Proof) -> Iterator[Hit]:

@@ -23,7 +23,7 @@ RULE = Rule(category=Category.CORRECTNESS)
 
 MESSAGE = "{thing} {is} still out at the end of the guide"
 
-HELP = "put {thing} back after this; if it stays out on purpose, say so in the front matter: `ends: {{id: out}}`"
+HELP = "put {thing} back after this; to leave {it} out on purpose, say so in the front matter: `ends: {{{id}: out}}`"
 
 
 def check(proof: Proof) -> Iterator[Hit]:

@@ -25,7 +25,7 @@ RULE = Rule(category=Category.CORRECTNESS)
 
 MESSAGE = "{thing} {is} still open at the end of the guide"
 
-HELP = "close {thing} after this with a `joint` block; if it stays open on purpose, say so: `ends: {{id: open}}`"
+HELP = "close {thing} after this with a `joint` block; to leave {it} {end} on purpose, say so: `ends: {{{id}: {end}}}`"
 
 
 def check(proof: Proof) -> Iterator[Hit]:

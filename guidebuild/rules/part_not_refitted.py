@@ -10,7 +10,7 @@ read in the original.
 
 from collections.abc import Iterator
 
-from guidebuild.device.states import Kind
+from guidebuild.device.states import Kind, State
 from guidebuild.device.things import Thing
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Ending
@@ -22,12 +22,13 @@ RULE = Rule(category=Category.CORRECTNESS)
 
 MESSAGE = "{thing} {is} still {state} at the end of the guide"
 
-HELP = "fit {thing} after this; if it stays off on purpose, say so in the front matter: `ends: {{id: off}}`"
+HELP = "{do} {thing} after this; to leave {it} {end} on purpose, say so in the front matter: `ends: {{{id}: {end}}}`"
 
 
 def check(proof: Proof) -> Iterator[Hit]:
     for loose in endings(proof, _is_one):
-        yield loose.hit(proof)
+        lifted = loose.first.found == State.HALF
+        yield loose.hit(proof, do="lower" if lifted else "fit")
 
 
 def _is_one(ending: Ending, thing: Thing) -> bool:

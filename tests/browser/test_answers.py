@@ -11,7 +11,7 @@ POCKETS = "#open-the-plugs-of-the-head .tray li"
 
 def test_without_an_answer_all_is_shown_with_its_condition(window: Window, site: Site) -> None:
     reader = Reader(window, site)
-    told = ["Only if the answer is B: Which letter stands after P2 on the rating label?"]
+    told = ["Only if the answer to “Which letter stands after P2 on the rating label?” is B"]
     assert reader.seen(f"{BRACKET} .cond") == told
     assert reader.seen(f"{PEEL} h3")
     assert "4\n1/3" in reader.seen(POCKETS)

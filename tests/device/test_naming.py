@@ -154,3 +154,26 @@ def test_small_letters_inside_a_sentence() -> None:
     assert lowered("Plug plate") == "plug plate"
     assert lowered("LCD") == "LCD"
     assert lowered("") == ""
+
+
+def with_name(one: Device, group: str, name: str) -> Device:
+    """The device with a name for a group of screws."""
+    named = replace(one.groups[group], name=said(name))
+    return replace(one, groups={**one.groups, group: named})
+
+
+def test_screws_are_called_by_the_name_of_their_group() -> None:
+    """The author writes ids; a person at the bench says what is printed on the list."""
+    holes = [hole(f"cap-screws.{where}", "M4x10 pan TX20") for where in ("a", "b", "c")]
+    one = with_name(device(*holes, hole("drain.1", "M8x12 pan TX40")), "cap-screws", "Cap screws")
+    one = with_name(one, "drain", "Drain screw")
+    assert called(one, "drain.1") == "the drain screw (M8x12 pan TX40)"
+    assert called(one, "cap-screws.b") == "screw b of the cap screws (M4x10 pan TX20)"
+    assert all_called(one, [f"cap-screws.{where}" for where in "ab"]) == (
+        "screws a and b of the cap screws"
+    )
+    assert subject(one, [f"cap-screws.{where}" for where in "abc"]) == {
+        "thing": "the cap screws (M4x10 pan TX20)",
+        "is": "are",
+        "it": "them",
+    }

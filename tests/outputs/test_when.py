@@ -64,6 +64,6 @@ def test_words() -> None:
     b = sum(bit for answers, bit in bits.items() if "('b',)" in answers)
     when = told.when(b, configurations.everywhere)
     assert when is not None
-    assert when.plain == "the answer is B: Which revision?"
+    assert when.plain == "the answer to “Which revision?” is B"
     assert "".join(piece.words for piece in when.short) == "Q1 = B"
     assert told.options_told() == {"revision"}

@@ -1,13 +1,13 @@
 """What the walk found at one word of the author's, joined: four screws of one group are one mistake."""
 
-from collections.abc import Callable, Hashable, Iterable, Iterator
+from collections.abc import Callable, Hashable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TypeVar
 
 from guidebuild.device.naming import all_called, subject
 from guidebuild.device.record import Device
 from guidebuild.device.states import HOLDING, State, word_for
-from guidebuild.device.things import Link, Thing
+from guidebuild.device.things import Hole, Link, Thing
 from guidebuild.guide.step import Step
 from guidebuild.proof.hit import Hit
 from guidebuild.proof.mistake import Ending, Move, Need, Unmet
@@ -16,6 +16,7 @@ from guidebuild.proof.questions.history import last_move, place
 from guidebuild.source.finding import Related
 from guidebuild.source.span import Span
 
+_WORST = (State.WORN, State.OUT, State.HALF)  # of several states the one to speak of
 T = TypeVar("T")
 
 
@@ -60,11 +61,16 @@ class Loose:
     where: int
 
     def hit(self, proof: Proof, **more: str) -> Hit:
-        """The place to speak of, with the words `thing`, `is`, `state`, `wanted` and some more."""
+        """The place to speak of, with the words `thing`, `is`, `state`, `wanted`, `id` and `end` (what the front matter
+        would say of it), and some more."""
         kind = proof.device.things[self.first.thing].kind
         words = subject(proof.device, self.things) | {
             "state": word_for(kind, self.first.found),
             "wanted": word_for(kind, self.first.wanted),
+            "id": written(proof, self.things),
+            "end": word_for(
+                kind, next((one for one in _WORST if one in self.first.found), State.OUT)
+            ),
         }
         among = shown(proof, self.first.last.step) if self.first.last else None
         return Hit(self.span, words | more, (), self.where, among)
@@ -140,6 +146,13 @@ def shown(proof: Proof, step: Step) -> int | None:
 def named(proof: Proof, keys: Iterable[str]) -> str:
     """Things of this proof's device by name."""
     return all_called(proof.device, keys)
+
+
+def written(proof: Proof, keys: Sequence[str]) -> str:
+    """How an author writes these things where one word will do: a whole group by its id, else the first of them."""
+    things = [proof.device.things[key] for key in keys]
+    groups = {one.group for one in things if isinstance(one, Hole)}
+    return groups.pop() if len(groups) == 1 and len(things) > 1 else things[0].id
 
 
 def _groups(all_of: Iterable[T], key: Callable[[T], Hashable]) -> Iterator[list[T]]:

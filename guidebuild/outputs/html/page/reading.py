@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from guidebuild.device.kit import Kit
 from guidebuild.device.naming import lowered
 from guidebuild.device.record import Device
-from guidebuild.device.things import Store
+from guidebuild.device.things import Hole, Store
 from guidebuild.device.tool import Tool
 from guidebuild.draw.photo import Photo
 from guidebuild.guide.configurations import Configurations
@@ -69,9 +69,18 @@ class Reading:
     def name(self, key: str) -> str:
         """What a thing is called, without what is printed on it if that is its label."""
         thing = self.device.things[key]
+        if isinstance(thing, Hole):
+            return self._hole_name(thing)
         name = thing.name.text if thing.name else thing.id.replace("-", " ").replace(".", " ")
         short, mark = printed(name)
         return short if mark and mark == self.labels.of_thing.get(key) else name
+
+    def _hole_name(self, hole: Hole) -> str:
+        """`Cap screws left`, and the group alone where it has one hole."""
+        group = self.device.groups.get(hole.group)
+        name = group.name.text if group and group.name else hole.group.replace("-", " ")
+        alone = group is not None and len(group.holes) == 1
+        return name if alone else f"{name} {self.say.hole(hole.hole)}"
 
     def is_printed(self, key: str) -> bool:
         """Whether a thing's label is printed on it, as the end of its name tells."""

@@ -1,6 +1,6 @@
 """What is out, open and off after a step, as it lies in the pockets of the tray and on the bench."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import partial
 from typing import TypeVar
@@ -13,6 +13,7 @@ from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Passage, Snapshot
+from guidebuild.source.remembered import remembered
 from guidebuild.translate.messages.text import Mark, Text, joined, text
 
 T = TypeVar("T", bound=Thing)
@@ -67,9 +68,10 @@ def tally(reading: Reading, passage: Passage) -> Tally:
     among = passage.shown or reading.configurations.everywhere
     moment = _Moment(reading, passage.after, among)
     before = _Moment(reading, passage.before, among)
+    held = moment.held()
     return Tally(
-        screws=moment.screws(),
-        pockets=tuple(moment.pockets(before)),
+        screws=moment.told(held[""]),
+        pockets=tuple(moment.pockets(held, before)),
         plugs=tuple(moment.plugs()),
         parts=tuple(moment.parts()),
         renew=tuple(moment.renew()),
@@ -95,38 +97,34 @@ class _Moment:
         if where:
             yield Item(words(), self.reading.when(where, self.among))
 
-    def held(self, number: str | None) -> dict[int, int]:
-        """How many screws of a number (or of any) are out."""
-        holds = (
-            self.surely(key, State.OUT) & where
-            for key in self.reading.labels.loose
-            for one, where in self.reading.labels.of_hole[key]
-            if number is None or one.number == number
-        )
-        return count(holds, self.among)
+    def held(self) -> dict[str, dict[int, int]]:
+        """How many screws of each number are out; under `` those of any number."""
+        holds: dict[str, list[int]] = {"": []}
+        for key, numbers in _loose(self.reading):
+            out = self.surely(key, State.OUT)
+            for number, where in numbers:
+                holds.setdefault(number, []).append(out & where)
+                holds[""].append(out & where)
+        return {number: count(some, self.among) for number, some in holds.items()}
 
-    def screws(self) -> tuple[Held, ...]:
-        """How many are out in all."""
-        return self._told(self.held(None))
-
-    def pockets(self, before: "_Moment") -> Iterator[Pocket]:
+    def pockets(self, held: Mapping[str, dict[int, int]], before: "_Moment") -> Iterator[Pocket]:
         """Every pocket of the guide, in order."""
-        labels = self.reading.labels
-        loose = {one.number for key in labels.loose for one, _ in labels.of_hole[key]}
+        earlier = before.held()
         for one in self.reading.labels.screws:
-            if one.number in loose:
-                now = self.held(one.number)
-                new = max(now) > max(before.held(one.number), default=0)
-                yield Pocket(one.number, self._told(now), new)
+            if one.number in held:
+                now = held[one.number]
+                new = max(now) > max(earlier[one.number], default=0)
+                yield Pocket(one.number, self.told(now), new)
 
-    def _told(self, counts: dict[int, int]) -> tuple[Held, ...]:
+    def told(self, counts: dict[int, int]) -> tuple[Held, ...]:
+        """The counts, each with the configurations in which it is so."""
         return tuple(
             Held(number, self.reading.when(where, self.among)) for number, where in counts.items()
         )
 
     def plugs(self) -> Iterator[Item]:
         """What is unplugged."""
-        for plug in self._worked(self.reading.device.connectors):
+        for plug in _worked(self.reading, self.reading.device.connectors):
             said = partial(self._plug, plug.key)
             yield from self.item(said, self.surely(plug.key, State.OUT))
 
@@ -138,7 +136,7 @@ class _Moment:
 
     def parts(self) -> Iterator[Item]:
         """What is off, and what is lifted."""
-        for part in self._worked(self.reading.device.parts):
+        for part in _worked(self.reading, self.reading.device.parts):
             if not part.packing:
                 named = partial(self.reading.named, part.key)
                 yield from self.item(named, self.surely(part.key, State.OUT))
@@ -147,7 +145,7 @@ class _Moment:
 
     def renew(self) -> Iterator[Item]:
         """What is worn and must be renewed, and what never closes by itself."""
-        for joint in self._worked(self.reading.device.joints):
+        for joint in _worked(self.reading, self.reading.device.joints):
             named = partial(self.reading.named, joint.key)
             yield from self.item(named, self.surely(joint.key, State.WORN))
             if joint.joint in _LIE_OPEN:
@@ -178,15 +176,28 @@ class _Moment:
         name = "" if power else self.reading.inside(self.reading.store_name(store))
         return self.reading.say(key, name=name)
 
-    def _worked(self, things: tuple[T, ...]) -> Iterator[T]:
-        """Those that the guide works on, in the order of the work."""
-        known = {thing.key: thing for thing in things}
-        return (known[key] for key in self.reading.labels.of_thing if key in known)
+
+@remembered
+def _worked(reading: Reading, things: tuple[T, ...]) -> tuple[T, ...]:
+    """Those that the guide works on, in the order of the work."""
+    known = {thing.key: thing for thing in things}
+    return tuple(known[key] for key in reading.labels.of_thing if key in known)
 
 
+@remembered
+def _loose(reading: Reading) -> tuple[tuple[str, tuple[tuple[str, int], ...]], ...]:
+    """The holes whose screws are laid on the tray, each with its numbers and where it has them."""
+    labels = reading.labels
+    return tuple(
+        (key, tuple((one.number, where) for one, where in labels.of_hole[key]))
+        for key in labels.loose
+    )
+
+
+@remembered
 def _powered(reading: Reading) -> bool:
-    """Every record has a power store; a valve that has no plug and is never switched says nothing of it."""
-    return bool(reading.device.connectors) or any(
+    """Every record has a power store; where nothing feeds the device and no act switches it, none is told."""
+    return any(plug.source for plug in reading.device.connectors) or any(
         isinstance(one.doing, Move) and one.doing.thing == POWER
         for passage in reading.proof.passages
         for one in passage.walked
