@@ -17,10 +17,11 @@ class Report:
     """The findings of one run of the reader.
 
     `broken` holds the paths of files of which something could not be read at all, so that what stands in
-    them is not the whole of what the author wrote; `holed` those of which a whole block was lost.
+    them is not the whole of what the author wrote; `holed` those of which a whole block was lost. `calls`:
+    how often anything was reported, told or not; while it stays the same, all is well.
     """
 
-    __slots__ = ("_excused", "_first", "_found", "_places", "_silent", "broken", "holed")
+    __slots__ = ("_excused", "_first", "_found", "_places", "_silent", "broken", "calls", "holed")
 
     def __init__(self) -> None:
         self._found: dict[Place, Finding] = {}
@@ -28,6 +29,7 @@ class Report:
         self._places: set[tuple[str, int, int]] = set()
         self._excused: list[Span] = []
         self._silent = False
+        self.calls = 0
         self.broken: set[str] = set()
         self.holed: set[str] = set()
 
@@ -47,6 +49,7 @@ class Report:
         `same`: what tells one mistake from another; made again in the same file, it is told at its first
         place, with the others beside it.
         """
+        self.calls += 1
         if lost:
             self.broken.add(span.source.path)
         if self._silent or self._is_excused(span):
@@ -72,6 +75,7 @@ class Report:
 
     def lose(self, path: str) -> None:
         """A whole block or file could not be read: nobody knows which ids it would have given."""
+        self.calls += 1
         self.broken.add(path)
         self.holed.add(path)
 
@@ -83,6 +87,7 @@ class Report:
 
     def excuse(self, span: Span) -> None:
         """Say nothing more of what stands here: it was cut at a guess, after a mistake that is told."""
+        self.calls += 1
         self._excused.append(span)
 
     def _is_excused(self, span: Span) -> bool:

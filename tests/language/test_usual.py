@@ -1,6 +1,5 @@
 """The quick cut of a guide's usual lines against CommonMark's own parser: the same pieces at the same places."""
 
-from dataclasses import fields, is_dataclass
 from pathlib import Path
 
 import pytest
@@ -13,8 +12,8 @@ from guidebuild.read.markdown.document import Document
 from guidebuild.read.markdown.fences import closed
 from guidebuild.read.report import Report
 from guidebuild.read.shape.schema import block_names
-from guidebuild.source.span import Span
 from guidebuild.source.text import Source
+from tests.language.places import with_places
 
 CONTENT = Path(__file__).resolve().parents[2] / "content"
 LINES = st.sampled_from(
@@ -108,15 +107,6 @@ LINES = st.sampled_from(
 )
 
 
-def told(value: object) -> object:
-    """A value with its spans, which do not count when two of them are compared."""
-    if isinstance(value, Span):
-        return value.start, value.end
-    if is_dataclass(value):
-        return type(value).__name__, *(told(getattr(value, one.name)) for one in fields(value))
-    return tuple(map(told, value)) if isinstance(value, tuple) else value
-
-
 def both(text: str) -> tuple[object, object]:
     """What the two make of a text, pieces and findings.
 
@@ -124,12 +114,15 @@ def both(text: str) -> tuple[object, object]:
     """
     source = Source("guides/a/b.md", text)
     quick, slow = Report(), Report()
-    found = list(map(told, usual_pieces(source, 0, quick)))
+    found = list(map(with_places, usual_pieces(source, 0, quick)))
     document = Document(source, 0, closed(source, 0, block_names(), slow))
-    wanted = list(map(told, pieces(document)))
+    wanted = list(map(with_places, pieces(document)))
     if "<!--" in text:
         return found, wanted
-    return (found, list(map(told, quick.findings))), (wanted, list(map(told, slow.findings)))
+    return (found, list(map(with_places, quick.findings))), (
+        wanted,
+        list(map(with_places, slow.findings)),
+    )
 
 
 @settings(max_examples=600, deadline=None)

@@ -11,6 +11,7 @@ from guidebuild.guide.step import Item
 from guidebuild.read.faults import unknown_block, wrong_type
 from guidebuild.read.guide.acts import ACTS, act
 from guidebuild.read.guide.allow import allows
+from guidebuild.read.guide.moulds import Moulds
 from guidebuild.read.guide.pieces import Fence
 from guidebuild.read.report import Report
 from guidebuild.read.shape.entry import Entry
@@ -69,8 +70,24 @@ def head(fence: Fence, name: str, blocks: Blocks) -> Entry | None:
     return read_entry(span.source, fence.start, fence.end, f"blocks/{name}", name, blocks.report)
 
 
-def items(fence: Fence, name: str, blocks: Blocks) -> Iterator[Item]:
+_MOULDS = Moulds()
+
+
+def items(fence: Fence, name: str, blocks: Blocks) -> list[Item]:
     """The acts or other things that a block says, in order."""
+    source, report = fence.span.source, blocks.report
+    slot = (name, source.text[fence.start : fence.end])
+    known = _MOULDS.items(slot, source, fence.start, fence.span)
+    if known is not None:
+        return known
+    before = report.calls, len(blocks.allows)
+    found = list(_read(fence, name, blocks))
+    if before == (report.calls, len(blocks.allows)):
+        _MOULDS.keep(slot, found, fence.start, fence.span)
+    return found
+
+
+def _read(fence: Fence, name: str, blocks: Blocks) -> Iterator[Item]:
     span, report = fence.span, blocks.report
     entries = read_entries(span.source, fence.start, fence.end, f"blocks/{name}", name, report)
     for entry in entries:
