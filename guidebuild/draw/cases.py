@@ -3,7 +3,6 @@
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 
-from guidebuild.device.record import Device
 from guidebuild.device.screw import Screw
 from guidebuild.draw.look import Scene
 from guidebuild.draw.scene import scene_at
@@ -31,7 +30,6 @@ class Case:
 
 
 def cases_at(
-    device: Device,
     drawn: Drawn,
     passage: Passage,
     labelled: Callable[[int], Labelled],
@@ -45,9 +43,7 @@ def cases_at(
     found: list[Case] = []
     for where in _alike(drawn, passage, parts):
         said = labelled(where)
-        scene = scene_at(
-            device, drawn, passage, said.labels, where, orders=orders, screws=said.screws
-        )
+        scene = scene_at(drawn, passage, said.labels, where, orders=orders, screws=said.screws)
         same = next((n for n, one in enumerate(found) if one.scene == scene), None)
         if same is None:
             found.append(Case(where, scene))
@@ -56,7 +52,7 @@ def cases_at(
     if 1 <= len(found) <= MOST:
         return tuple(found)
     said = labelled(passage.shown)
-    scene = scene_at(device, drawn, passage, said.labels, orders=orders, screws=said.screws)
+    scene = scene_at(drawn, passage, said.labels, orders=orders, screws=said.screws)
     return (Case(passage.shown, scene),)
 
 

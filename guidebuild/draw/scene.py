@@ -1,21 +1,19 @@
 """What a view shows at a step: derived from the record, the passage through the step, and the labels."""
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
+from functools import lru_cache, reduce
+from operator import or_
 
 from guidebuild.device.acts import REPLACING
 from guidebuild.device.record import Device, View
 from guidebuild.device.screw import Screw
-from guidebuild.device.states import GONE, HOLDING, State
-from guidebuild.device.things import Connector, Hole, Joint, Part
-from guidebuild.draw.look import End, HoleLook, HoleMark, Look, Reference, Scene
-from guidebuild.draw.sight import Place, Seen, Sight, own_view
+from guidebuild.device.things import Hole, Part
+from guidebuild.draw.look import End, HoleLook, Reference, Scene
+from guidebuild.draw.moment import Moment
+from guidebuild.draw.sight import own_view
 from guidebuild.draw.view import Drawn
 from guidebuild.proof.mistake import Move
-from guidebuild.proof.proof import Passage
-
-# plain integers: an enum's own operators are slow, and a scene asks thousands of times
-_AWAY = int(State.OUT | State.WORN | State.HALF)
-_GONE, _IN = int(GONE), int(State.IN)
+from guidebuild.proof.proof import Passage, Snapshot
 
 
 def worked(passage: Passage, where: int | None = None) -> tuple[str, ...]:
@@ -56,7 +54,6 @@ def shows(device: Device, view: View, drawn: Drawn, key: str) -> bool:
 
 
 def scene_at(
-    device: Device,
     drawn: Drawn,
     passage: Passage,
     labels: Mapping[str, str],
@@ -71,21 +68,55 @@ def scene_at(
     face of the bench); `orders` maps holes' keys to their place in a tightening sequence; `screws` to the
     screws that belong in them there, where a record has several.
     """
-    bits = passage.shown if where is None else where
-    now = [key for key in worked(passage, where) if only is None or key in only]
-    moment = _Moment(drawn.sight, passage, bits, now)
-    holes = tuple(moment.holes(orders or {}, screws or {}))
-    looks = moment.looks()
+    now = tuple(key for key in worked(passage, where) if only is None or key in only)
+    bits = where or passage.shown or passage.before.everywhere
+    return _scene(
+        drawn,
+        _states(drawn.sight.keys, passage.before, bits),
+        now,
+        tuple(labels.get(key) for key in now),
+        tuple((orders or {}).items()),
+        tuple((screws or {}).items()),
+    )
+
+
+def _states(keys: tuple[str, ...], before: Snapshot, bits: int) -> tuple[int, ...]:
+    """In which states each thing may be in these configurations."""
+    values = before.values
+    return tuple(
+        [value if isinstance(value := values[key], int) else _any_of(value, bits) for key in keys]
+    )
+
+
+def _any_of(value: Mapping[int, int], bits: int) -> int:
+    """All states of all cells that these configurations touch."""
+    return reduce(or_, (states for states, where in value.items() if where & bits), 0)
+
+
+@lru_cache(
+    maxsize=4_000
+)  # guides of a device, and their translations, pass through the same states
+def _scene(
+    drawn: Drawn,
+    states: tuple[int, ...],
+    now: tuple[str, ...],
+    labels: tuple[str | None, ...],
+    orders: tuple[tuple[str, int], ...],
+    screws: tuple[tuple[str, Screw], ...],
+) -> Scene:
+    seen = drawn.sight
+    moment = Moment(seen, dict(zip(seen.keys, states, strict=True)), now)
+    holes = tuple(moment.holes(dict(orders), dict(screws)))
     marked = {hole.key for hole in holes if hole.look is HoleLook.NOW}
-    references = tuple(_references(device, drawn, now, labels, marked))
-    return Scene(looks, holes, references, len(drawn.sight.places))
+    references = tuple(_references(drawn, zip(now, labels, strict=True), marked))
+    return Scene(moment.looks(), holes, references, len(seen.places))
 
 
 def _references(
-    device: Device, drawn: Drawn, now: list[str], labels: Mapping[str, str], marked: set[str]
+    drawn: Drawn, now: Iterable[tuple[str, str | None]], marked: set[str]
 ) -> Iterator[Reference]:
-    for key in now:
-        thing, label = device.things[key], labels.get(key)
+    for key, label in now:
+        thing = drawn.sight.things[key]
         if label is None:
             continue
         if key in marked:
@@ -93,80 +124,3 @@ def _references(
         elif not isinstance(thing, Hole) and drawn.box_of(thing.id) is not None:
             end = End.DOT if isinstance(thing, Part) else End.ARROW
             yield Reference(label, thing.id, end)
-
-
-class _Moment:
-    """A step in some configurations; asks the snapshot before it."""
-
-    def __init__(self, seen: Sight, passage: Passage, bits: int, now: Collection[str]) -> None:
-        self._sight = seen
-        self._before = passage.before
-        self._bits = bits
-        self._now = frozenset(now)
-        # parts that are worked on, and those on which this step works something
-        self._at_hand = self._now | {part for key in now for part in seen.carriers[key]}
-
-    def _surely(self, key: str, states: int) -> bool:
-        """Whether the thing is so in all the configurations meant, before the step."""
-        value = self._before.values[key]
-        if isinstance(value, int) and self._bits & self._before.everywhere == self._bits:
-            return not value & ~states
-        return self._bits & self._before.surely(key, State(states)) == self._bits
-
-    def looks(self) -> dict[str, Look]:
-        """How the group of each id is drawn."""
-        return {id: self._look(things) for id, things in self._sight.ids.items()}
-
-    def _look(self, things: tuple[Seen, ...]) -> Look:
-        """As the first of its things that is there."""
-        there = [one for one in things if not self._surely(one.key, _GONE)]
-        if not there:
-            return Look.HIDDEN
-        first = there[0]
-        if isinstance(first.thing, Hole):
-            return Look.HIDDEN  # holes are drawn by the tool, not by the view
-        if any(one.key in self._now for one in there):
-            return self._live_or(first, Look.NOW)
-        if any(map(self._elsewhere, first.carriers)):
-            return Look.HIDDEN  # it went with the part on which it sits
-        if first.key in self._at_hand or not self._surely(first.key, _AWAY):
-            return self._live_or(first, Look.FITTED)
-        return _gone(first)
-
-    def _live_or(self, one: Seen, look: Look) -> Look:
-        if not one.store:
-            return look
-        if not self._surely(one.key, _IN):
-            return look if look is Look.NOW else Look.HIDDEN
-        return Look.LIVE_NOW if look is Look.NOW else Look.LIVE
-
-    def _elsewhere(self, key: str) -> bool:
-        """Whether a part is away and this step has nothing to do with it, on the device or on the bench."""
-        return key not in self._at_hand and self._surely(key, _AWAY | _GONE)
-
-    def holes(self, orders: Mapping[str, int], screws: Mapping[str, Screw]) -> Iterator[HoleMark]:
-        """Every hole that this view places and nothing covers."""
-        for n, place in enumerate(self._sight.places):
-            hole, at = place.hole, place.at
-            if self._surely(hole.key, _GONE):
-                continue
-            screw = screws.get(hole.key) or (hole.screw[0].value if hole.screw else None)
-            if hole.key in self._now:
-                yield HoleMark(hole.key, at, screw, HoleLook.NOW, orders.get(hole.key), n)
-            elif not self._out_of_sight(place):
-                full = self._before.perhaps(hole.key, HOLDING) & self._bits
-                look = HoleLook.SCREW if full else HoleLook.EMPTY
-                yield HoleMark(hole.key, at, screw, look, place=n)
-
-    def _out_of_sight(self, place: Place) -> bool:
-        """Gone with the part that it goes into, or behind a part that this view shows as fitted."""
-        if place.into is not None and self._elsewhere(place.into):
-            return True
-        return any(self._surely(key, _IN) and key not in self._now for key in place.covers)
-
-
-def _gone(one: Seen) -> Look:
-    """An open plug shows its pins; one of a lead from outside went away with the lead."""
-    if isinstance(one.thing, Connector):
-        return Look.AWAY if one.from_outside else Look.OPEN
-    return Look.HIDDEN if isinstance(one.thing, Joint) else Look.AWAY

@@ -6,7 +6,7 @@ the lengths of screws drawn below each other compare at a glance.
 
 import re
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from math import cos, pi, sin
 
 from guidebuild.device.head_size import HeadSize, head_size
@@ -116,29 +116,40 @@ def screw_box(*screws: Screw) -> Box:
     return Box(left, -wide / 2 - _AIR / 2, right - left, wide + _AIR)
 
 
-def screw_symbols(*screws: Screw) -> str:
+def screw_symbols(*screws: Screw, lying: tuple[Screw, ...] = (), box: Box | None = None) -> str:
     """Symbols `#<screw_id>` (side), `#<top_id>` (above) and that of an empty hole: once in each page
-    that shows these screws."""
+    that shows these screws. Those of `lying` are drawn in `box` by `screw_svg`, too."""
     sides = {screw_id(one): path("ink", shadow(one), id=screw_id(one)) for one in screws}
     tops = {top_id(one): element("g", from_above(one), id=top_id(one)) for one in screws}
-    found = {**sides, **tops}
+    both = {_both_id(one): _both(one, box or screw_box(one), by_use=True) for one in lying}
+    found = {**sides, **tops, **both}
     return hole_symbol() + "".join(found[key] for key in sorted(found))
 
 
+def _both_id(screw: Screw) -> str:
+    return f"{screw_id(screw)}-both"
+
+
+def _both(screw: Screw, box: Box, by_use: bool) -> str:
+    """Head and side view on one centre line; as a symbol of what stands in symbols, or whole."""
+    middle = box.x + _OVERHANG + (box.height - _AIR) / 2
+    axis = line("ctr", (box.x, 0), (size_of(screw).length + _OVERHANG, 0))
+    if by_use:
+        views = use(top_id(screw), (middle, 0)) + use(screw_id(screw))
+        return element("g", axis, views, id=_both_id(screw))
+    top = element("g", from_above(screw), transform=f"translate({middle:.3f} 0)")
+    return axis + top + path("ink", shadow(screw))
+
+
+@lru_cache(maxsize=1_000)  # a screw is drawn at each of its acts
 def screw_svg(
     screw: Screw, scale: float = 2, box: Box | None = None, title: str = "", by_use: bool = False
 ) -> str:
     """The screw at `scale` (2 is 2:1) in mm, as an `svg class="screw"`.
 
     `box` is that of all screws of the guide (`screw_box`), None for the screw's own. Without `title` it is an
-    ornament. `by_use` refers to `screw_symbols`, else everything stands in it.
+    ornament. `by_use` refers to the `lying` of `screw_symbols`, else everything stands in it.
     """
-    size, box = size_of(screw), box or screw_box(screw)
-    middle = box.x + _OVERHANG + (box.height - _AIR) / 2
-    axis = line("ctr", (box.x, 0), (size.length + _OVERHANG, 0))
-    if by_use:
-        views = use(top_id(screw), (middle, 0)) + use(screw_id(screw))
-    else:
-        top = element("g", from_above(screw), transform=f"translate({middle:.3f} 0)")
-        views = top + path("ink", shadow(screw))
-    return drawing("screw", box, axis, views, title=title, mm=scale)
+    box = box or screw_box(screw)
+    views = use(_both_id(screw)) if by_use else _both(screw, box, by_use=False)
+    return drawing("screw", box, views, title=title, mm=scale)

@@ -43,6 +43,7 @@ class Sight:
     places: tuple[Place, ...]
     carriers: dict[str, tuple[str, ...]]
     keys: tuple[str, ...]
+    things: Mapping[str, Thing]
 
 
 def sight(device: Device, view: View, ids: Collection[str], boxes: Mapping[str, Box]) -> Sight:
@@ -53,7 +54,7 @@ def sight(device: Device, view: View, ids: Collection[str], boxes: Mapping[str, 
     }
     seen = {id: tuple(_seen(device, key, carriers) for key in device.names[id]) for id in ids}
     places = tuple(_places(device, view, boxes))
-    return Sight(seen, places, carriers, tuple(dict.fromkeys(_keys(seen, places))))
+    return Sight(seen, places, carriers, tuple(dict.fromkeys(_keys(seen, places))), device.things)
 
 
 def _keys(ids: Mapping[str, tuple[Seen, ...]], places: tuple[Place, ...]) -> Iterator[str]:

@@ -68,7 +68,7 @@ def drawn_steps(device: Device, proof: Proof) -> Iterator[Shown]:
         view = view_for(device, passage, views(device.id))
         if view is not None:
             drawn = views(device.id)[view]
-            scene = scene_at(device, drawn, passage, labels)
+            scene = scene_at(drawn, passage, labels)
             yield Shown(
                 passage.step.id,
                 drawn,

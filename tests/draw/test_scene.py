@@ -43,7 +43,7 @@ def _act(verb: Verb, key: str) -> Act:
 
 
 def scene(at: Passage, drawn: Drawn = DRAWN) -> Scene:
-    return scene_at(DEVICE, drawn, at, LABELS)
+    return scene_at(drawn, at, LABELS)
 
 
 def holes(found: Scene) -> dict[str, HoleLook]:
@@ -117,7 +117,7 @@ def test_a_step_on_what_the_view_does_not_show_has_no_view() -> None:
 
 def test_a_face_of_the_bench_marks_only_its_own_acts() -> None:
     at = passage((Verb.REMOVE, "screws.a"), (Verb.REMOVE, "screws.b"))
-    found = scene_at(DEVICE, DRAWN, at, LABELS, only={"screws.a"})
+    found = scene_at(DRAWN, at, LABELS, only={"screws.a"})
     assert holes(found) == {"screws.a": HoleLook.NOW, "screws.b": HoleLook.SCREW}
     assert [one.thing for one in found.references] == ["screws.a"]
 
@@ -126,7 +126,7 @@ def test_order_of_tightening_stands_in_squares() -> None:
     at = passage(
         (Verb.REFIT, "screws.a"), (Verb.REFIT, "screws.b"), screws_a=State.OUT, screws_b=State.OUT
     )
-    found = scene_at(DEVICE, DRAWN, at, LABELS, orders={"screws.b": 1, "screws.a": 2})
+    found = scene_at(DRAWN, at, LABELS, orders={"screws.b": 1, "screws.a": 2})
     drawing = tree(locator_svg(DRAWN, found, "order"))
     assert [node.text for node in of_class(drawing, "ord")] == ["2", "1"]
     assert len(of_class(drawing, "box")) == 2
@@ -139,7 +139,7 @@ def test_a_screw_that_the_view_draws_itself_is_placed_there() -> None:
         '<g id="screws.a"><circle cx="30" cy="40" r="3"/></g></svg>'
     )
     drawn = read_view(device(view), view, svg)
-    found = scene_at(device(view), drawn, passage((Verb.REMOVE, "screws.a")), LABELS)
+    found = scene_at(drawn, passage((Verb.REMOVE, "screws.a")), LABELS)
     assert {hole.key: hole.at for hole in found.holes}["screws.a"] == pytest.approx(
         (30, 40), abs=0.01
     )
@@ -154,7 +154,7 @@ def test_small_things_on_a_large_view_are_cut_out() -> None:
     )
     drawn = read_view(device(view), view, svg)
     at = passage((Verb.REMOVE, "screws.a"), (Verb.REMOVE, "screws.b"))
-    found = scene_at(device(view), drawn, at, LABELS)
+    found = scene_at(drawn, at, LABELS)
     where = placed(drawn, found)
     assert where.frame.cut
     assert where.frame.scale > 1

@@ -124,7 +124,14 @@ def test_used_and_inline_drawings_hold_the_same_shadow() -> None:
     symbol = tree(f"<g>{screw_symbols(one, one)}</g>")
     assert [node.get("id") for node in symbol] == ["hole", "s-M3-8-pan-PH1", "s-M3-pan-PH1-top"]
     assert symbol[1].get("d") == inline
-    assert len(screw_svg(one, by_use=True)) < 500
+    symbols = tree(f"<g>{screw_symbols(one, lying=(one,))}</g>")
+    both = next(node for node in symbols if node.get("id", "").endswith("-both"))
+    (used,) = tree(screw_svg(one, by_use=True)).iter("use")
+    assert used.get("href") == f"#{both.get('id')}"
+    assert [each.get("href") for each in both.iter("use")] == [
+        "#s-M3-pan-PH1-top",
+        "#s-M3-8-pan-PH1",
+    ]
 
 
 def test_a_screw_without_length_head_or_pitch_is_still_drawn() -> None:

@@ -8,9 +8,13 @@ Counts = dict[int, int]  # how many -> the configurations in which it is so many
 def count(holds: Iterable[int], among: int) -> Counts:
     """`holds`: for each thing the configurations in which it counts."""
     found: Counts = {0: among}
+    always = 0  # most count everywhere or nowhere
     for bits in holds:
         here = bits & among
         if not here:
+            continue
+        if here == among:
+            always += 1
             continue
         after: Counts = {}
         for number, where in found.items():
@@ -20,7 +24,7 @@ def count(holds: Iterable[int], among: int) -> Counts:
             if yes != where:
                 after[number] = after.get(number, 0) | (where ^ yes)
         found = after
-    return dict(sorted(found.items()))
+    return {number + always: where for number, where in sorted(found.items())}
 
 
 def add(weighted: Iterable[tuple[int, int]], among: int) -> Counts:

@@ -19,6 +19,7 @@ from guidebuild.outputs.html.page.portrait import portrait
 from guidebuild.outputs.html.page.prose import Block
 from guidebuild.outputs.html.page.questions import Question, questions
 from guidebuild.outputs.html.page.reading import Reading
+from guidebuild.outputs.html.page.returned import ReturnSheet, return_sheet
 from guidebuild.outputs.html.page.screws import ScrewRow, guide_box, screw_rows
 from guidebuild.outputs.html.page.standing import Standing, standing
 from guidebuild.outputs.html.page.step import StepView, step_view
@@ -73,6 +74,7 @@ class GuideView:
     after: AfterCare
     faults: tuple[Fault, ...]
     left: tuple[LeftRow, ...]
+    returned: ReturnSheet
     tried_on: tuple[tuple[str, str, str], ...]
     questions: tuple[Question, ...]
     found_by: tuple[Found, ...]
@@ -110,6 +112,7 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
     screws = screw_rows(reading)
     everything = [*steps, *(s for stage in stages if stage.remedy for s in stage.steps)]
     settings = reading.settings
+    wrong = faults(reading, everything)
     return GuideView(
         id=guide.id,
         title=reading.author.words(guide.title),
@@ -137,7 +140,8 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
         inspect=tuple(reading.author.words(said) for kit in reading.kits for said in kit.inspect),
         stages=tuple(stages),
         after=after_care(reading, everything),
-        faults=faults(reading, everything),
+        faults=wrong,
+        returned=return_sheet(reading, everything, wrong),
         left=left_rows(reading, screws, drawn),
         tried_on=tuple((one.date.text, one.serial.text, one.by.text) for one in guide.tried_on),
         questions=questions(reading),
@@ -180,9 +184,9 @@ def _stage(reading: Reading, stage: Stage, by_id: Mapping[str, StepView]) -> Sta
 
 def _symbols(reading: Reading, drawn: Mapping[str, Drawn], steps: Sequence[StepView]) -> str:
     """What the drawings of the page refer to, once."""
-    worked = (one.screw for one in reading.labels.screws)
+    worked = tuple(one.screw for one in reading.labels.screws)
     others = (case.value for hole in reading.device.holes for case in hole.screw)
-    screws = screw_symbols(*worked, *others)
+    screws = screw_symbols(*worked, *others, lying=worked, box=guide_box(reading))
     used = dict.fromkeys(picture.view for step in steps for picture in step.pictures)
     used |= {id: None for id, view in drawn.items() if _shows_part(reading, view)}
     squares = squares_symbol(len(reading.labels.loose))

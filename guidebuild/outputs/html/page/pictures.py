@@ -56,7 +56,7 @@ def locators(
         return ()
     orders = {key: n for line in lines for key, n in line.orders}
     labels = reading.labels
-    cases = cases_at(reading.device, drawn[id], passage, labels.on_drawings, labels.apart, orders)
+    cases = cases_at(drawn[id], passage, labels.on_drawings, labels.apart, orders)
     return tuple(
         _picture(
             reading,
