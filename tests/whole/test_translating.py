@@ -55,6 +55,7 @@ def test_taken_out_filled_in_and_brought_back(content: Path) -> None:
         one for one in status.splitlines() if "replace-the-battery.md" in one and one[:2] == "de"
     )
     assert line.split()[2:5] == ["0", "0", "0"]
+    assert re.search(r"(?m)^de .* all of it$", status)
 
 
 def test_what_is_not_translated_yet_is_missing_and_no_mistake(content: Path) -> None:

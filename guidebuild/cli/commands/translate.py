@@ -8,6 +8,8 @@ guidebuild translate tidy                   catalogues that another program wrot
 """
 
 from argparse import SUPPRESS, ArgumentParser, Namespace
+from itertools import groupby
+from operator import itemgetter
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -17,6 +19,7 @@ if TYPE_CHECKING:
     from guidebuild.build.bring_back import Returned
     from guidebuild.guide.content import Content
     from guidebuild.source.finding import Finding
+    from guidebuild.translate.catalogue.bring import Status
 
 FORMATS = ("po", "xliff", "xliff-1.2")
 
@@ -99,14 +102,22 @@ def _summary(returned: "Returned") -> str:
 
 def _status(root: Path, content: "Content") -> int:
     from guidebuild.build.language_status import states
+    from guidebuild.translate.catalogue.bring import Status
 
     print(
         f"{'language':9}{'translated':>11}{'outdated':>10}{'missing':>9}{'words to do':>13}  file"
     )
-    for language, file, state in states(root, content):
-        figures = f"{state.fresh:>11}{state.outdated:>10}{state.missing:>9}{state.words_to_do:>13}"
-        print(f"{language:9}{figures}  {file}")
+    for language, rows in groupby(states(root, content), key=itemgetter(0)):
+        known = [(file, state) for _, file, state in rows]
+        for file, state in known:
+            print(_row(language, file, state))
+        print(_row(language, "all of it", sum((state for _, state in known), Status())))
     return codes.CLEAN
+
+
+def _row(language: str, what: str, state: "Status") -> str:
+    figures = f"{state.fresh:>11}{state.outdated:>10}{state.missing:>9}{state.words_to_do:>13}"
+    return f"{language:9}{figures}  {what}"
 
 
 def _tidy(root: Path) -> int:

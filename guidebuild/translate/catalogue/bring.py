@@ -94,6 +94,15 @@ class Status:
         """All segments."""
         return self.fresh + self.outdated + self.missing
 
+    def __add__(self, other: "Status") -> "Status":
+        """Several catalogues together."""
+        return Status(
+            self.fresh + other.fresh,
+            self.outdated + other.outdated,
+            self.missing + other.missing,
+            self.words_to_do + other.words_to_do,
+        )
+
 
 def status(catalogue: Catalogue, count: Callable[[str], int]) -> Status:
     """Where a catalogue stands; `count` counts the words of a source text."""
