@@ -13,6 +13,7 @@ function showRecord() {
     else input.value = entry ? String(entry[0]) : "";
     if (!isBox(input)) judge(input);
   });
+  copyRecord();
 }
 
 let writing = 0;
