@@ -55,7 +55,9 @@ def test_a_rule_s_card_says_all_that_is_known_of_it(name: str) -> None:
     assert said.startswith(f"{name}\n")
     assert " ".join(card.summary.split()) in flat
     assert " ".join(card.source.split()) in flat
-    assert f"allow: {{{name}: " in said or f"# allow {name}: " in said or "can't be silenced" in said
+    assert (
+        f"allow: {{{name}: " in said or f"# allow {name}: " in said or "can't be silenced" in said
+    )
     assert ("An example of what it finds" in said) is any((FIXTURES / name).glob("bad*.md"))
     assert max(len(line) for line in said.splitlines() if not line.startswith("    ")) <= 80
 
