@@ -65,7 +65,9 @@ class Digests:
     def __init__(self, root: Path, files: frozenset[str]) -> None:
         self.root = root
         self.files = sorted(files)
+        self._top = os.path.join(root, "")
         self._contents: dict[str, bytes] = {}
+        self._known_models: dict[str, frozenset[str]] = {}
         self._folders: dict[str, bytes] = {}
         self._below: dict[str, list[str]] = {}
         for path in self.files:
@@ -79,15 +81,16 @@ class Digests:
     def content(self, path: str) -> bytes:
         """A file by its name and content; a large one by size and time; one that is not there as such."""
         if path not in self._contents:
-            self._contents[path] = digest(path, self._told(self.root / path))
+            self._contents[path] = digest(path, self._told(path))
         return self._contents[path]
 
-    def _told(self, file: Path) -> bytes:
+    def _told(self, path: str) -> bytes:
         try:
-            stat = file.stat()
-            if stat.st_size > LARGE:
-                return f"{stat.st_size} {stat.st_mtime_ns}".encode()
-            return file.read_bytes()
+            with open(self._top + path, "rb", buffering=0) as file:
+                stat = os.fstat(file.fileno())
+                if stat.st_size > LARGE:
+                    return f"{stat.st_size} {stat.st_mtime_ns}".encode()
+                return file.readall()
         except OSError:
             return b"not there"
 
@@ -108,8 +111,13 @@ class Digests:
         told = (*map(self.folder, sorted(folders)), *map(self.content, files))
         return digest(self.world, path, *told)
 
-    def _models(self, folder: str) -> set[str]:
+    def _models(self, folder: str) -> frozenset[str]:
         """A device's folder, and those of the records that it is based on."""
+        if folder not in self._known_models:
+            self._known_models[folder] = frozenset(self._chain(folder))
+        return self._known_models[folder]
+
+    def _chain(self, folder: str) -> set[str]:
         found: set[str] = set()
         while folder not in found:
             found.add(folder)
