@@ -1,6 +1,10 @@
 """One browser of each make and one built site for all tests of a process."""
 
-from collections.abc import Iterator
+import os
+from collections.abc import Callable, Iterator
+from functools import partial
+from pathlib import Path
+from typing import TypeAlias
 
 import pytest
 
@@ -8,9 +12,11 @@ from tests import needs
 from tests.browser import chrome, firefox
 from tests.browser.chrome import Browser
 from tests.browser.firefox import Firefox
-from tests.browser.site import THEMES, Site, built, packed, worldwide
+from tests.browser.once import once
+from tests.browser.site import FOLDER, THEMES, Site, packed, themed, worldwide
 from tests.browser.window import Window
 
+Made: TypeAlias = Callable[[str, Callable[[Path], None]], Site]
 MAKES = {"chromium": "chromedriver", "firefox": "firefox-esr"}
 
 
@@ -51,9 +57,21 @@ def window(request: pytest.FixtureRequest) -> Window:
 
 
 @pytest.fixture(scope="session")
-def sites(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Site]:
+def made(tmp_path_factory: pytest.TempPathFactory) -> Made:
+    """Makes a site once for all processes of a run."""
+    own = tmp_path_factory.getbasetemp()
+    room = own.parent if "PYTEST_XDIST_WORKER" in os.environ else own
+
+    def site(name: str, make: Callable[[Path], None]) -> Site:
+        return Site(once(name, room, make) / FOLDER)
+
+    return site
+
+
+@pytest.fixture(scope="session")
+def sites(made: Made) -> dict[str, Site]:
     """The demo in every theme."""
-    return {theme: built(theme, tmp_path_factory.mktemp(theme)) for theme in THEMES}
+    return {theme: made(theme, partial(themed, theme)) for theme in THEMES}
 
 
 @pytest.fixture
@@ -63,12 +81,12 @@ def site(sites: dict[str, Site]) -> Site:
 
 
 @pytest.fixture(scope="session")
-def world(tmp_path_factory: pytest.TempPathFactory) -> Site:
+def world(made: Made) -> Site:
     """The demo in the languages of `site.py`: translated ones, two that nobody speaks, and others with labels only."""
-    return worldwide(tmp_path_factory.mktemp("world"))
+    return made("world", worldwide)
 
 
 @pytest.fixture(scope="session")
-def stick(tmp_path_factory: pytest.TempPathFactory) -> Site:
+def stick(made: Made) -> Site:
     """The demo as it is handed over, with every guide as one file, too."""
-    return packed(tmp_path_factory.mktemp("stick"))
+    return made("stick", packed)

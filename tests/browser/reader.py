@@ -1,6 +1,7 @@
 """What a reader does at a page: opens it at a place, answers, ticks, presses keys, and looks what is shown."""
 
 import json
+import time
 from typing import Any
 
 from selenium.webdriver.common.keys import Keys
@@ -70,13 +71,12 @@ class Reader:
         self.browser.tap(x, y)
 
     def until(self, expression: str) -> None:
-        """Waits until an expression of the page holds; ten seconds are enough for a busy machine."""
-        held = self.run(
-            "(async () => { for (let n = 0; n < 200; n++) {"
-            f" if ({expression}) return true; await new Promise(done => setTimeout(done, 50)); }}"
-            " return false; })()"
-        )
-        assert held, expression
+        """Waits until an expression of the page, or of the page that a link led to, holds."""
+        for _ in range(200):
+            if self.run(f"document.body && ({expression})"):
+                return
+            time.sleep(0.05)
+        raise AssertionError(f"{expression} on {self.run('location.href')}")
 
     def go(self, site: Site, page: str) -> None:
         """Another page, by the same reader."""

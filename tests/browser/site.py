@@ -26,6 +26,11 @@ LABELLED = (
     "es",
     "sv",
 )  # only the tool's own words, round English ones; of the last not even these
+LANGUAGES = (LANGUAGE, *TRANSLATED, *PSEUDO, *LABELLED)
+JAPANESE = {  # a few words of a guide, for the search
+    "Replace the print head": "プリントヘッドの交換",
+    "Remove the upper cover screws": "上カバーのねじを外す",
+}
 FOLDER = "Stick, Prüfung 検査"
 THEMES = ("sheet", "plain")
 
@@ -42,6 +47,12 @@ PAGES = (START, RULES, *GUIDES, *TRAYS)
 KINDS = (START, GUIDES[-1], TRAYS[-1])  # one page of each kind
 
 
+def in_language(page: str, language: str) -> str:
+    """The same page in another language."""
+    inside = page.removeprefix(f"{LANGUAGE}/")
+    return page if language == LANGUAGE else f"{language.lower()}/{inside}"
+
+
 @dataclass(frozen=True)
 class Site:
     """A built site; `folder` is where START.html stands."""
@@ -50,7 +61,9 @@ class Site:
 
     def url(self, page: str) -> str:
         """The address of a page, as the file manager hands it to the browser."""
-        return (self.folder / page).as_uri()
+        file = self.folder / page
+        assert file.is_file(), page
+        return file.as_uri()
 
     @cached_property
     def html(self) -> tuple[Path, ...]:
@@ -61,39 +74,48 @@ class Site:
 def _copied(room: Path, change: Callable[[str], str]) -> Path:
     content = Path(shutil.copytree(CONTENT, room / "content"))
     settings = content / "guidebuild.yaml"
-    said = settings.read_text(encoding="utf-8")
-    told = change(said)
+    told = change(settings.read_text(encoding="utf-8"))
     settings.write_text(told, encoding="utf-8")
     return content
 
 
-def _made(content: Path, folder: Path) -> Site:
+def _made(content: Path, folder: Path) -> None:
     made = make(content, folder)
-    assert not made.site.faults, made.site.faults
-    return Site(folder)
+    assert made.site.files and not made.site.faults, made.site.faults
 
 
-def built(theme: str, room: Path) -> Site:
+def themed(theme: str, room: Path) -> None:
     """The demo in a theme."""
-    content = _copied(room, lambda said: said.replace("theme: sheet", f"theme: {theme}"))
-    assert f"theme: {theme}\n" in (content / "guidebuild.yaml").read_text(encoding="utf-8")
-    return _made(content, room / FOLDER)
+    _made(
+        _copied(room, lambda said: _once(r"theme: sheet", f"theme: {theme}", said)), room / FOLDER
+    )
 
 
-def worldwide(room: Path) -> Site:
-    """The demo in `TRANSLATED`, `PSEUDO` and `LABELLED`."""
-    tags = ", ".join((LANGUAGE, *TRANSLATED, *PSEUDO, *LABELLED))
+def worldwide(room: Path) -> None:
+    """The demo in `LANGUAGES`."""
+    tags = ", ".join(LANGUAGES)
     content = _copied(
-        room, lambda said: re.sub(r"(?m)^languages: \[.*?\]", f"languages: [{tags}]", said)
+        room, lambda said: _once(r"(?m)^languages: \[.*?\]", f"languages: [{tags}]", said)
     )
     read, _ = read_content(content)
     for language in LABELLED:
         take_out(content, read, language, "po", None)
-    return _made(content, room / FOLDER)
+    some = content / "translations/ja/guides/larch-p2/replace-the-print-head.po"
+    said = some.read_text(encoding="utf-8")
+    for words, japanese in JAPANESE.items():
+        said = _once(
+            f'(?m)^msgid "{words}"\nmsgstr ""', f'msgid "{words}"\nmsgstr "{japanese}"', said
+        )
+    some.write_text(said, encoding="utf-8")
+    _made(content, room / FOLDER)
 
 
-def packed(room: Path) -> Site:
+def packed(room: Path) -> None:
     """The demo as a stick."""
-    folder = room / FOLDER
-    assert not pack(CONTENT, Wish(folder, number="EYES-1")).bad
-    return Site(folder)
+    assert not pack(CONTENT, Wish(room / FOLDER, number="P2-0001")).bad
+
+
+def _once(pattern: str, words: str, said: str) -> str:
+    told, count = re.subn(pattern, words, said, count=1)
+    assert count == 1, pattern
+    return told

@@ -6,6 +6,7 @@ if (box) {
     text
       .normalize("NFKD")
       .replace(/(?![\u3099\u309a])\p{M}|\u0640/gu, "")
+      .normalize("NFC")
       .toLowerCase();
   const rows = all("[data-find]").map((row) => [row, fold(row.dataset.find + " " + row.textContent)]);
   box.addEventListener("input", () => {
