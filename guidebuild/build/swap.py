@@ -4,6 +4,7 @@ import os
 import shutil
 from collections.abc import Collection, Mapping
 from contextlib import suppress
+from itertools import chain
 from pathlib import Path
 
 from guidebuild.build.listing import NAME, listing, others
@@ -70,9 +71,9 @@ def _kept(files: Collection[str], out: Path) -> tuple[str, ...]:
 
 
 def _write(files: Mapping[str, bytes], new: Path, same: Collection[str]) -> None:
-    """All files into the new folder; the list names also what comes from the old one."""
+    """All files into the new folder, one by one in memory; the list names also what comes from the old one."""
     new.mkdir(parents=True)
-    for name, data in (*files.items(), (NAME, listing({*files, *same}))):
+    for name, data in chain(files.items(), [(NAME, listing({*files, *same}))]):
         path = new / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_bytes(data)
