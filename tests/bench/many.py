@@ -1,8 +1,8 @@
 """What a folder of thousands of guides costs in parts: memory of the largest run, CPU seconds a guide, three sizes.
 
-Run it: `python -m tests.bench.many [GUIDES] [GUIDES-A-PART]` (usual: 5000 of 40 steps, 250 a part). A tenth, a third
-and all of them are checked in parts and joined, built in parts and joined; every command is a process of its own, with
-one job. The cost is linear where CPU seconds a guide are the same in all sizes.
+Run it: `python -m tests.bench.many [GUIDES] [GUIDES-A-PART] [STEPS] [check|build...]` (usual: 5000, 250, 40, both). A
+tenth, a third and all of them are checked in parts and joined, built in parts and joined; every command is a process of
+its own, with one job. The cost is linear where CPU seconds a guide are the same in all sizes.
 """
 
 import os
@@ -53,14 +53,14 @@ def in_parts(room: Path, command: str, parts: int) -> tuple[Cost, Cost]:
     return made, joined
 
 
-def measured(guides: int, a_part: int) -> dict[str, Cost]:
+def measured(guides: int, a_part: int, steps: int, commands: list[str]) -> dict[str, Cost]:
     """A folder of so many guides, checked and built."""
     found: dict[str, Cost] = {}
     with tempfile.TemporaryDirectory() as folder:
         room, parts = Path(folder), -(-guides // a_part)
         (room / "content").mkdir()
-        write(room / "content", guides)
-        for command in ("check", "build"):
+        write(room / "content", guides, steps)
+        for command in commands:
             start = time.monotonic()
             made, joined = in_parts(room, command, parts)
             found |= {command: made, f"{command}, joined": joined}
@@ -74,10 +74,10 @@ def measured(guides: int, a_part: int) -> dict[str, Cost]:
     return found
 
 
-def main(guides: int, a_part: int) -> int:
+def main(commands: list[str], guides: int, a_part: int, steps: int) -> int:
     """All three sizes; the exit code says whether the limits hold."""
     sizes = (guides // 10, guides // 3, guides)
-    costs = [measured(size, a_part) for size in sizes]
+    costs = [measured(size, a_part, steps, commands) for size in sizes]
     memory = max(cost.memory for of_size in costs for cost in of_size.values())
     print(f"memory of one run: {memory:.0f} MiB (at most {LIMIT})")
     sound = memory <= LIMIT
@@ -91,5 +91,6 @@ def main(guides: int, a_part: int) -> int:
 
 
 if __name__ == "__main__":
-    counts = [int(word) for word in sys.argv[1:]]
-    sys.exit(main(*(counts + [5000, 250][len(counts) :])))
+    counts = [int(word) for word in sys.argv[1:] if word.isdigit()]
+    named = [word for word in sys.argv[1:] if not word.isdigit()]
+    sys.exit(main(named or ["check", "build"], *(counts + [5000, 250, 40][len(counts) :])))
