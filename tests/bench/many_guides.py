@@ -1,4 +1,8 @@
-"""A content folder of many guides of 40 steps, ten a device, with nothing wrong in them."""
+"""A content folder of many guides of 40 steps, ten a device, with nothing wrong in them.
+
+No two devices have a card in common, and each guide has its sentences from some hundreds: what is worked out once
+for the same words does not help more than in a house of one hand's writing.
+"""
 
 from pathlib import Path
 
@@ -19,7 +23,7 @@ parts:
 fasteners:
 {screws}
 connectors:
-  power-plug: {{name: Power plug, joins: [card-0, rack], source: true, live: any}}
+  power-plug: {{name: Power plug, joins: [{device}-card-0, rack], source: true, live: any}}
 {plugs}
 functions: {{signal: Signal}}
 views:
@@ -31,21 +35,21 @@ views:
 {outlines}
 """
 SCREWS = """\
-  card-{n}-screws:
-    holds: card-{n}
+  {d}-card-{n}-screws:
+    holds: {d}-card-{n}
     screw: M3x8 pan PH1
     torque: by-hand
     view: inside
     holes: {{left: [10, {y}], right: {{xy: [60, {y}], when: edition = b}}}}"""
-PLUG = "  card-{n}-plug: {{name: Plug {n}, joins: [card-{n}, rack], live: any, carries: [signal]}}"
+PLUG = "  {d}-card-{n}-plug: {{name: Plug {n}, joins: [{d}-card-{n}, rack], live: any, carries: [signal]}}"
 OUTLINE = """\
-      card-{n}: M8 {y} h56 v3 h-56 z
-      card-{n}-plug: M30 {y} h6 v2 h-6 z"""
+      {d}-card-{n}: M8 {y} h56 v3 h-56 z
+      {d}-card-{n}-plug: M30 {y} h6 v2 h-6 z"""
 HEAD = """\
 ---
 title: Change card {n}
 device: {device}
-goal: {{inspect: card-1}}
+goal: {{inspect: {device}-card-1}}
 skill: skilled
 before: {{data: none, charge: none, people: 1, bench: [clean mat]}}
 ---
@@ -70,24 +74,24 @@ disconnect: power-plug
 OUT = """\
 ## Take card {n} out
 
-Hold the card at its handle. Pull it straight out and lay it on the mat.
+Hold card {n} {grip}. Pull it straight out and lay it {down}.
 
 ```part
-remove: card-{n}
-undo: [card-{n}-plug, card-{n}-screws]
+remove: {d}-card-{n}
+undo: [{d}-card-{n}-plug, {d}-card-{n}-screws]
 ```
 
-Look at the contacts of the card. Clean them with a dry cloth.
+Look at the contacts of card {n}. Clean them with a dry cloth{way}.
 
 """
 IN = """\
 ## Put card {n} back
 
-Push the card home until its front meets the rack.
+Push card {n} home until its front meets the rack.
 
 ```part
-refit: card-{n}
-do-up: [card-{n}-screws, card-{n}-plug]
+refit: {d}-card-{n}
+do-up: [{d}-card-{n}-screws, {d}-card-{n}-plug]
 ```
 
 """
@@ -111,6 +115,9 @@ powered: true
 stop: Switch it off and ask the maker.
 ```
 """
+GRIPS = ("at its handle", "at both edges", "by the grip", "at its front", "with two fingers")
+DOWNS = ("on the mat", "on the left of the mat", "in its sleeve", "on the tray", "beside the rack")
+WAYS = ("", ", along the rows", " from the middle out", ", one row at a time", " without pressing")
 
 
 def record(device: str, cards: int) -> str:
@@ -119,19 +126,29 @@ def record(device: str, cards: int) -> str:
     return RECORD.format(
         device=device,
         height=cards * 4 + 20,
-        parts="\n".join(f"  card-{n}: Card {n}" for n in numbers),
-        screws="\n".join(SCREWS.format(n=n, y=n * 4 + 5) for n in numbers),
-        plugs="\n".join(PLUG.format(n=n) for n in numbers if n),
-        outlines="\n".join(OUTLINE.format(n=n, y=n * 4 + 3) for n in numbers if n),
+        parts="\n".join(f"  {device}-card-{n}: Card {n}" for n in numbers),
+        screws="\n".join(SCREWS.format(d=device, n=n, y=n * 4 + 5) for n in numbers),
+        plugs="\n".join(PLUG.format(d=device, n=n) for n in numbers if n),
+        outlines="\n".join(OUTLINE.format(d=device, n=n, y=n * 4 + 3) for n in numbers if n),
     )
 
 
 def guide(device: str, number: int, steps: int) -> str:
     """Half of the steps take cards out, half put them back."""
     cards = range(1, (steps - 2) // 2 + 1)
-    out = "".join(OUT.format(n=n) for n in cards)
-    back = "".join(IN.format(n=n) for n in reversed(cards))
+    out = "".join(OUT.format(d=device, n=n, **_words(number, n)) for n in cards)
+    back = "".join(IN.format(d=device, n=n) for n in reversed(cards))
     return f"{HEAD.format(n=number, device=device)}{out}# Put the cards back\n\n{back}{TAIL}"
+
+
+def _words(number: int, card: int) -> dict[str, str]:
+    """How this guide says it of this card."""
+    pick = number * 7 + card * 3
+    return {
+        "grip": GRIPS[pick % 5],
+        "down": DOWNS[pick // 5 % 5],
+        "way": WAYS[pick // 25 % 5],
+    }
 
 
 def write(root: Path, guides: int, steps: int = 40) -> None:

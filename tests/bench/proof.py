@@ -16,6 +16,7 @@ from guidebuild.device.record import Device
 from guidebuild.guide.guide import Guide
 from guidebuild.proof.prove import prove
 from guidebuild.read.content import read_content
+from tests.bench.limits import told
 from tests.bench.long_guide import write
 
 LIMITS = {
@@ -77,5 +78,4 @@ def ratios(rounds: int = 15) -> dict[str, float]:
 
 
 if __name__ == "__main__":
-    for name, ratio in ratios().items():
-        print(f"{name}: {ratio:.3f} (at most {LIMITS[name]})")
+    told(ratios(), LIMITS)
