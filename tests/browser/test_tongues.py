@@ -1,66 +1,24 @@
 """The demo in other languages, read in a browser: German, Arabic, and the two that nobody speaks."""
 
 import re
-import shutil
-from pathlib import Path
 
 import pytest
 
-from guidebuild.build.make import make
-from guidebuild.build.take_out import take_out
-from guidebuild.read.content import read_content
 from tests.browser.chrome import Browser
 from tests.browser.reader import Reader
-from tests.browser.site import CONTENT, Site
+from tests.browser.site import Site
 
-TAGS = ("de", "ar", "en-XA", "ar-XB")
-LABELLED = (
-    "ja",
-    "fr",
-    "es",
-    "sv",
-)  # nothing is translated: the tool's own words stand round English ones
 HEAD = "larch-p2/replace-the-print-head.html"
 BOARD = "brindle-e4/replace-the-control-board.html"
 TRAY = "larch-p2/replace-the-print-head-tray.html"
 DRAWINGS = "document.querySelectorAll('main svg, main img, main video').length"
 
 
-@pytest.fixture(scope="module")
-def site(tmp_path_factory: pytest.TempPathFactory) -> Site:
-    room = tmp_path_factory.mktemp("tongues")
-    root = Path(shutil.copytree(CONTENT, room / "content"))
-    settings = root / "guidebuild.yaml"
-    languages = ", ".join(("en", *TAGS, *LABELLED))
-    said = settings.read_text(encoding="utf-8")
-    told, count = re.subn(r"(?m)^languages: \[.*?\]", f"languages: [{languages}]", said)
-    assert count == 1
-    settings.write_text(told, encoding="utf-8")
-    content, _ = read_content(root)
-    for language in LABELLED:
-        take_out(root, content, language, "po", None)
-    made = make(root, room / "site")
-    assert not made.site.faults, made.site.faults
-    return Site(room / "site")
-
-
-@pytest.mark.parametrize("language", TAGS)
-@pytest.mark.parametrize("page", ["START.html", HEAD, TRAY])
-def test_nothing_sticks_out(browser: Browser, site: Site, language: str, page: str) -> None:
-    browser.screen(1440)
-    browser.open(site.url(f"{language.lower()}/{page}"))
-    found = {}
-    for width in (320, 820, 1366):
-        browser.screen(width)
-        found[width] = (browser.ask("wider") + browser.ask("cut"))[:6]
-    assert found == {320: [], 820: [], 1366: []}
-
-
 @pytest.mark.parametrize("language", ["ar", "ar-XB"])
-def test_quantities_keep_their_order(browser: Browser, site: Site, language: str) -> None:
+def test_quantities_keep_their_order(browser: Browser, world: Site, language: str) -> None:
     """`30 %` and `0.35 N·m` run from the left where all else runs from the right (Unicode UAX #9, isolates)."""
     browser.screen(1366)
-    browser.open(site.url(f"{language.lower()}/{HEAD}"))
+    browser.open(world.url(f"{language.lower()}/{HEAD}"))
     assert browser.value("document.documentElement.dir") == "rtl"
     shown = browser.value("[...document.querySelectorAll('bdi.q')].map(one => one.textContent)")
     assert {"30\u00a0%", "65\u00a0min", "0.35\u00a0N·m"} <= set(shown)
@@ -68,20 +26,20 @@ def test_quantities_keep_their_order(browser: Browser, site: Site, language: str
 
 
 @pytest.mark.parametrize("language", ["de", "ar", "en-XA"])
-def test_every_figure_is_there(browser: Browser, site: Site, language: str) -> None:
+def test_every_figure_is_there(browser: Browser, world: Site, language: str) -> None:
     counts = []
     for one in ("en", language.lower()):
-        browser.open(site.url(f"{one}/{HEAD}"))
+        browser.open(world.url(f"{one}/{HEAD}"))
         counts.append(browser.value(DRAWINGS))
     assert counts[0] == counts[1] > 100
 
 
 @pytest.mark.parametrize("language", ["de", "ar", "ar-XB"])
-def test_every_heading_is_found_by_search(browser: Browser, site: Site, language: str) -> None:
-    headings = Reader(browser, site, f"{language.lower()}/{HEAD}").seen(".step h3 b, .step h3")
+def test_every_heading_is_found_by_search(browser: Browser, world: Site, language: str) -> None:
+    headings = Reader(browser, world, f"{language.lower()}/{HEAD}").seen(".step h3 b, .step h3")
     titles = {re.split(r":\s+", one, maxsplit=1)[-1].split("\n")[-1] for one in headings}
     assert len(titles) > 40
-    reader = Reader(browser, site, f"{language.lower()}/START.html")
+    reader = Reader(browser, world, f"{language.lower()}/START.html")
     (guide,) = [
         one
         for one in reader.run(
@@ -95,8 +53,8 @@ def test_every_heading_is_found_by_search(browser: Browser, site: Site, language
         assert guide in reader.run(shown), title
 
 
-def test_arabic_is_found_without_its_vowel_signs(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, "ar/START.html")
+def test_arabic_is_found_without_its_vowel_signs(browser: Browser, world: Site) -> None:
+    reader = Reader(browser, world, "ar/START.html")
     shown = "[...document.querySelectorAll('[data-find]:not([hidden]) a')].map(one => one.getAttribute('href'))"
     reader.write("find", "مورّض".replace("و", "ؤ"))
     with_sign = reader.run(shown)
@@ -105,9 +63,9 @@ def test_arabic_is_found_without_its_vowel_signs(browser: Browser, site: Site) -
 
 
 @pytest.mark.parametrize("page", [HEAD, BOARD, TRAY, "START.html"])
-def test_a_german_page_has_no_decimal_point(browser: Browser, site: Site, page: str) -> None:
+def test_a_german_page_has_no_decimal_point(browser: Browser, world: Site, page: str) -> None:
     """Sheet, drawings and scales (CLDR: a comma); dates and addresses have other signs."""
-    browser.open(site.url(f"de/{page}"))
+    browser.open(world.url(f"de/{page}"))
     said = " ".join(
         browser.value(
             "(() => { const found = [], all = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);"
@@ -120,17 +78,17 @@ def test_a_german_page_has_no_decimal_point(browser: Browser, site: Site, page: 
 
 @pytest.mark.parametrize(("language", "comma"), [("ar", "،"), ("ja", "、")])
 def test_lists_have_the_comma_of_their_script(
-    browser: Browser, site: Site, language: str, comma: str
+    browser: Browser, world: Site, language: str, comma: str
 ) -> None:
-    reader = Reader(browser, site, f"{language}/{HEAD}")
+    reader = Reader(browser, world, f"{language}/{HEAD}")
     told = reader.seen("td.undo") + reader.seen(".spine, .step .with, .tally dd")
     own = [one for one in told if not re.search("[a-z]{3}", one)]
     assert any(comma in one for one in own)
     assert [one for one in own if ", " in one] == []
 
 
-def test_a_language_without_messages_says_so(browser: Browser, site: Site) -> None:
-    reader = Reader(browser, site, f"sv/{HEAD}")
+def test_a_language_without_messages_says_so(browser: Browser, world: Site) -> None:
+    reader = Reader(browser, world, f"sv/{HEAD}")
     assert reader.run("document.documentElement.lang") == "sv"
     assert "sv, labels in English" in reader.seen(".cells dd")
     assert "step 2" in " ".join(reader.seen("td.nw"))
@@ -148,7 +106,7 @@ def test_a_language_without_messages_says_so(browser: Browser, site: Site) -> No
     ],
 )
 def test_the_tally_speaks_the_language(
-    browser: Browser, site: Site, language: str, line: str
+    browser: Browser, world: Site, language: str, line: str
 ) -> None:
-    reader = Reader(browser, site, f"{language}/{HEAD}")
+    reader = Reader(browser, world, f"{language}/{HEAD}")
     assert line in reader.seen("#remove-the-upper-cover-screws .tally dt")
