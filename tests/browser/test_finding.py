@@ -18,7 +18,7 @@ def test_search_by_what_is_seen(window: Window, site: Site) -> None:
 
 def test_a_screw_left_over_at_the_end(window: Window, site: Site) -> None:
     reader = Reader(window, site, HEAD, "left")
-    head = 'tr[data-step="tighten-the-head-screws"]'
+    head = 'tr[data-step="set-the-head-on-its-posts"]'
     assert reader.seen(f"{head} .undo a")[:4] == ["39", "36", "35", "34"]
 
 
@@ -28,7 +28,7 @@ def test_on_the_way_only_done_steps_are_undone(window: Window, site: Site) -> No
     reader.run(
         f"(() => {{ {at}.value = 'close-the-cover'; {at}.dispatchEvent(new Event('change')); }})()"
     )
-    assert reader.seen('tr[data-step="tighten-the-head-screws"] .undo a')[0] == "34"
+    assert reader.seen('tr[data-step="set-the-head-on-its-posts"] .undo a')[0] == "34"
     assert reader.seen('tr[data-step="fit-the-upper-cover-screws"] .undo') == [
         "Its step is still to come."
     ]

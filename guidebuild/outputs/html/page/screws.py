@@ -17,7 +17,7 @@ from guidebuild.proof.questions.cases import values
 from guidebuild.translate.messages.text import Mark, Text, text
 
 _OUT = frozenset({Verb.REMOVE, Verb.LOOSEN})
-_IN = frozenset({Verb.REFIT, Verb.TIGHTEN})
+_IN = frozenset({Verb.START, Verb.REFIT, Verb.TIGHTEN})
 
 
 @dataclass(frozen=True, slots=True)
