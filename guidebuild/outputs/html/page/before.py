@@ -16,7 +16,7 @@ class Fact:
 
 
 def before_facts(reading: Reading) -> tuple[Fact, ...]:
-    """Only what the author said; the word `none` is said, too."""
+    """Only what the author said; the word `none` is said, too, but for data and charge where nothing can have them."""
     return tuple(_facts(reading))
 
 
@@ -32,8 +32,8 @@ def who_for(reading: Reading) -> Text:
 
 def _facts(reading: Reading) -> Iterator[Fact]:
     before, say = reading.guide.before, reading.say
-    if before.data is not None:
-        none = before.data.text == "none"
+    none = before.data is not None and before.data.text == "none"
+    if before.data is not None and (reading.is_fed or not none):
         yield Fact(
             say("before.data"),
             say("before.data-none") if none else reading.author.words(before.data),
@@ -44,7 +44,8 @@ def _facts(reading: Reading) -> Iterator[Fact]:
     elif before.charge_said is not None:
         none = before.charge_said.text == "none"
         value = say("before.charge-none") if none else reading.author.words(before.charge_said)
-        yield Fact(say("before.charge"), value)
+        if reading.is_fed or not none:
+            yield Fact(say("before.charge"), value)
     if before.people is not None:
         yield Fact(say("before.people"), text(say.number(before.people)))
     if before.bench:

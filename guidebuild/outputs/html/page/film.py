@@ -22,6 +22,7 @@ from guidebuild.translate.webvtt.reader import read_webvtt
 from guidebuild.translate.webvtt.writer import write_webvtt
 
 _DATA = "data:text/vtt;charset=utf-8,"  # the only `<track>` that a page from a disk may load
+_SAFE = "!'()*,/:;=?@"
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,12 +112,17 @@ def _tracks(reading: Reading, film: Film, piece: Video) -> Iterator[Track]:
     captions = reading.films.captions.get(film.path, ())
     for language, text in sorted(captions, key=lambda one: one[0] != here):
         kind = "captions" if language == here else "subtitles"
-        yield Track(kind, language, Sayer(language).name, _DATA + quote(text))
+        yield Track(kind, language, Sayer(language).name, _address(text))
     name = piece.file or reading.guide.video
     parts = chapters(reading.guide, name.text) if name else None
     if parts is not None:
         label = reading.say.plain("film.chapters")
-        yield Track("chapters", here, label, _DATA + quote(write_webvtt(parts)))
+        yield Track("chapters", here, label, _address(write_webvtt(parts)))
+
+
+def _address(text: str) -> str:
+    """The text as an address; letters beyond ASCII stay as they are, as a quoted one takes six bytes for two."""
+    return _DATA + "".join(sign if ord(sign) > 127 else quote(sign, safe=_SAFE) for sign in text)
 
 
 def _said(reading: Reading, film: Film, piece: Video) -> Iterator[Moment]:

@@ -62,6 +62,11 @@ class Reading:
         """The kits that the guide names."""
         return tuple(use.kit for use in self.guide.kits)
 
+    @property
+    def is_fed(self) -> bool:
+        """Whether anything feeds the device: a valve has neither power nor charge nor data."""
+        return any(plug.source for plug in self.device.connectors)
+
     def when(self, where: int, among: int) -> When | None:
         """The condition of `where` for a reader who is in `among`."""
         return self.conditions.when(where, among)

@@ -25,12 +25,11 @@ class Value:
 
 @dataclass(frozen=True, slots=True)
 class ReturnSheet:
-    """`goes` and `seen` are there to be ticked; `kits` have a batch; `steps`: (address, number, title)."""
+    """`goes` and `seen` are there to be ticked; `kits` have a batch."""
 
     goes: tuple[Text, ...]
     seen: tuple[Text, ...]
     kits: tuple[Text, ...]
-    steps: tuple[tuple[str, str, Text], ...]
     values: tuple[Value, ...]
 
 
@@ -42,7 +41,6 @@ def return_sheet(
         goes=tuple(_goes(reading)),
         seen=tuple(dict.fromkeys(fault.see for fault in faults)),
         kits=tuple(text(reading.inside(kit.name.text)) for kit in reading.kits),
-        steps=tuple((step.code, step.number, step.title) for step in steps),
         values=tuple(_values(steps)),
     )
 

@@ -197,7 +197,7 @@ def _loose(reading: Reading) -> tuple[tuple[str, tuple[tuple[str, int], ...]], .
 @remembered
 def _powered(reading: Reading) -> bool:
     """Every record has a power store; where nothing feeds the device and no act switches it, none is told."""
-    return any(plug.source for plug in reading.device.connectors) or any(
+    return reading.is_fed or any(
         isinstance(one.doing, Move) and one.doing.thing == POWER
         for passage in reading.proof.passages
         for one in passage.walked
