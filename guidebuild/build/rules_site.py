@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
+from html import escape
 
 from guidebuild.build.examples import examples
 from guidebuild.build.rule_words import readable, silenced
@@ -15,14 +16,14 @@ from guidebuild.source.finding import Category
 
 @dataclass(frozen=True, slots=True)
 class RuleView:
-    """A rule as the page has it; `examples`: (`finds` or `right`, lines)."""
+    """A rule as the page has it; `examples`: (`finds` or `right`, HTML)."""
 
     name: str
     paragraphs: tuple[str, ...]
     says: str
     do: str
     silence: str
-    examples: tuple[tuple[str, tuple[str, ...]], ...]
+    examples: tuple[tuple[str, str], ...]
 
 
 @cache
@@ -52,5 +53,10 @@ def _view(name: str) -> RuleView:
         sentence(said),
         sentence(readable(rule.help)) if told else "",
         silenced(name),
-        tuple((key, tuple(one.text.splitlines())) for key, one in shown if one),
+        tuple((key, _lines(one.text)) for key, one in shown if one),
     )
+
+
+def _lines(text: str) -> str:
+    """Each line an element of its own, for paper; escaped at once, as a page has thousands."""
+    return "".join(f"<span>{line}</span>" for line in escape(text).splitlines())
