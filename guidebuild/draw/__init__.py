@@ -8,7 +8,8 @@ What the page calls:
 - `tray.lie_svg(screw, count, title)` and `tray.rule_svg(title)`: the tray sheet, 1:1.
 - `times.wait_svg(seconds, words, title)`, `gauge.gauge_svg(least, most, unit)`,
   `squares.squares_svg(out, total, title)`.
-- `symbols`: `alert_svg()`, `first_angle_svg(title)`, `fork_svg(ways, joins)`, `revision_svg(issue, title)`,
+- `symbols`: `alert_svg()` (its `fill` is that of the mark) and `alert_symbol()`, `first_angle_svg(title)`,
+  `fork_svg(ways, joins)`, `revision_svg(issue, title)`,
   `cloud_svg()`; `keys.key_svg(kind)`: samples for the legend.
 - `hatch.patterns_svg()`: once in each page that shows drawings.
 - The locator: `view.read_view(view, name, svg_text)` reads a view of the record (cleaned) once;
@@ -32,8 +33,7 @@ on the class alone (`.mid {…}`): a rule like `.view .mid` or `.view *` does no
   `wire-in`;
 - fills: `solid` (paper), `ink`, `tip` (arrow heads, dots), `tip-now` (accent), `halo-dot` and `hole` (paper:
   the pin in a recess), `hatch`, `hatch-fine`, `hatch-wide` (fill `url(#same-name)`), `box` (square round an
-  order), `t-out` and `t-in` (squares of the plan), `run` (the bar of a wait), `bang` (the mark in the alert
-  triangle), `h-line`, `cloud-line` (inside patterns);
+  order), `t-out` and `t-in` (squares of the plan), `run` (the bar of a wait), `h-line`, `cloud-line` (inside patterns);
 - words: `num` (bold), `dim`, `fig`, `ord` and `differ` (bold, in the accent). Their sizes stand in the
   drawing, in its units; a theme sets face, weight and colour only;
 - whole drawings: `screw`, `view` (`view alike`), `lie`, `rule50`, `wait-line`, `gauge`, `squares`, `key`,

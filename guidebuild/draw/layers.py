@@ -8,7 +8,8 @@ from guidebuild.draw.frame import Frame
 from guidebuild.draw.hatch import hatch_class
 from guidebuild.draw.look import Look, Scene
 from guidebuild.draw.svg import Box, circle, path, use
-from guidebuild.draw.view import Drawn, Layer, Shape, inner, layer_id
+from guidebuild.draw.view import Drawn, Layer, Shape
+from guidebuild.draw.view_symbols import inner, layer_id
 
 
 def layers(drawn: Drawn, scene: Scene, where: Frame) -> list[str]:
@@ -36,7 +37,7 @@ def _drawn(layer: Layer, id: str, look: Look, hatch: str) -> str:
         case Look.HIDDEN:
             return ""
         case Look.NOW:
-            return _outline(layer, "now") + use(inner(id))
+            return _outline(layer, "now") + ("" if layer.plain else use(inner(id)))
         case Look.LIVE:
             return use(id) + _outline(layer, hatch)
         case Look.LIVE_NOW:

@@ -14,7 +14,7 @@ from guidebuild.draw.marks import arrow_tip
 from guidebuild.draw.placed import Placed, Unplaced, end_of, placed
 from guidebuild.draw.runs import Run, Runs
 from guidebuild.draw.scale_bar import at_foot, scale_bar
-from guidebuild.draw.svg import Box, circle, drawing, element, number, pair, path, text
+from guidebuild.draw.svg import Box, Point, circle, drawing, element, number, pair, path, text
 from guidebuild.draw.view import Drawn
 
 _NUMBER = 10.0  # height of numerals
@@ -149,8 +149,12 @@ def _clipped(parts: list[str], outline: Box) -> str:
 
 
 def _leader(leader: Leader, end: End) -> str:
-    line = path("ldr", f"M{pair(leader.outer)}H{number(leader.bend[0])}L{pair(leader.tip)}")
-    dot = end is End.DOT
-    mark = circle("tip", leader.tip, 1.05) if dot else arrow_tip(leader.tip, leader.angle)
-    figure = text("num", (leader.middle, leader.outer[1] - 2.1), leader.label)
-    return line + mark + figure
+    outer, bend, tip = map(_near, (leader.outer, leader.bend, leader.tip))
+    line = path("ldr", f"M{pair(outer)}H{number(bend[0])}L{pair(tip)}")
+    mark = circle("tip", tip, 1.05) if end is End.DOT else arrow_tip(tip, leader.angle)
+    return line + mark + text("num", _near((leader.middle, leader.outer[1] - 2.1)), leader.label)
+
+
+def _near(point: Point) -> Point:
+    """To a hundredth of a unit: nobody sees more, and a page has many."""
+    return round(point[0], 2), round(point[1], 2)

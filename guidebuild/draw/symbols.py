@@ -3,7 +3,7 @@
 Sources: the alert triangle is of ISO 7010 W001's form, the projection symbol of ISO 5456-2, both drawn by us.
 """
 
-from guidebuild.draw.svg import Box, circle, drawing, element, path, text
+from guidebuild.draw.svg import Box, circle, drawing, element, path, text, use
 
 _TRIANGLE = (
     "M12,.8a2,2 0 0 1 1.75,1L23.3,18.4a2,2 0 0 1 -1.75,3H2.45a2,2 0 0 1 -1.75,-3L10.25,1.8"
@@ -12,10 +12,15 @@ _TRIANGLE = (
 _BANG = "M10.5,6.6h3l-.55,7.6h-1.9ZM12,15.6a1.75,1.75 0 1 1 -.01,0Z"
 
 
+def alert_symbol() -> str:
+    """What `alert_svg` refers to, once in a page. Its mark has the fill of the drawing, which a theme sets."""
+    triangle = element("path", fill="currentColor", d=_TRIANGLE)
+    return element("g", triangle, element("path", d=_BANG), id="alert")
+
+
 def alert_svg() -> str:
     """The alert triangle of a signal word: the word beside it speaks, so it is an ornament."""
-    triangle = element("path", fill="currentColor", d=_TRIANGLE)
-    return drawing("alert", Box(0, 0, 24, 22), triangle, path("bang", _BANG))
+    return drawing("alert", Box(0, 0, 24, 22), use("alert"))
 
 
 def first_angle_svg(title: str) -> str:

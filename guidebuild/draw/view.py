@@ -6,7 +6,6 @@ belongs to the group around it. A view may also be outlines in the record (SVG p
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from xml.etree.ElementTree import Element
 
 from guidebuild.device.record import Device, View
@@ -15,7 +14,7 @@ from guidebuild.draw.clean import SHAPES, clean_svg
 from guidebuild.draw.curve import PLAIN, Matrix, bounds, matrix, moved, numbers, times
 from guidebuild.draw.shapes import classes_of, data_of, own_classes
 from guidebuild.draw.sight import Sight, sight
-from guidebuild.draw.svg import Box, Point, element, number, path, text
+from guidebuild.draw.svg import Box, Point, number
 
 _DEEP = 40  # groups inside groups; a deeper file is cut off there
 
@@ -56,6 +55,16 @@ class Layer:
     def outline(self) -> tuple[Shape, ...]:
         """Its outer shapes."""
         return tuple(shape for shape in self.shapes if shape.outer)
+
+    @property
+    def inside(self) -> tuple[Shape, ...]:
+        """All the others."""
+        return tuple(shape for shape in self.shapes if not shape.outer)
+
+    @property
+    def plain(self) -> bool:
+        """Whether there is nothing inside its outline."""
+        return not self.words and all(shape.outer for shape in self.shapes)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -235,34 +244,3 @@ def _round(boxes: list[Box]) -> Box:
     left, top = min(box.x for box in boxes), min(box.y for box in boxes)
     right, bottom = max(box.right for box in boxes), max(box.bottom for box in boxes)
     return Box(left, top, right - left, bottom - top)
-
-
-def view_symbols(drawn: Drawn) -> str:
-    """Every layer as fitted, once in each page that shows the view: `#v-<name>-<n>`.
-
-    `#v-<name>-<n>-in` is what lies inside its outline.
-    """
-    return _symbols(drawn)
-
-
-@lru_cache(maxsize=64)
-def _symbols(drawn: Drawn) -> str:
-    return "".join(_symbol(drawn, n, layer) for n, layer in enumerate(drawn.layers))
-
-
-def layer_id(drawn: Drawn, n: int) -> str:
-    """Id of a layer's symbol."""
-    return f"v-{drawn.name}-{n}"
-
-
-def inner(id: str) -> str:
-    """Id of what lies inside the outline of a layer."""
-    return f"{id}-in"
-
-
-def _symbol(drawn: Drawn, n: int, layer: Layer) -> str:
-    id = layer_id(drawn, n)
-    outside = "".join(path(shape.css, shape.data) for shape in layer.outline)
-    within = "".join(path(shape.css, shape.data) for shape in layer.shapes if not shape.outer)
-    within += "".join(text(one.css, one.at, one.words, one.size) for one in layer.words)
-    return element("g", outside, element("g", within, id=inner(id)), id=id)

@@ -3,7 +3,8 @@
 import pytest
 
 from guidebuild.draw.clean import SHAPES, clean_svg
-from guidebuild.draw.view import read_view, view_symbols
+from guidebuild.draw.view import read_view
+from guidebuild.draw.view_symbols import view_symbols
 from tests.draw.records import device, view_of_file
 
 HOSTILE = [

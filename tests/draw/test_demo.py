@@ -1,81 +1,15 @@
 """Every step of the demo guides has its locator: numbers placed, leaders apart, screws true to the record."""
 
-from collections.abc import Iterator
-from dataclasses import dataclass
-from functools import cache
-from pathlib import Path
-
 import pytest
 
-from guidebuild.device.record import Device
 from guidebuild.draw.crossing import crosses
-from guidebuild.draw.locator import locator_svg
-from guidebuild.draw.look import Scene
-from guidebuild.draw.placed import Placed, placed
-from guidebuild.draw.scene import scene_at, shows, view_for, worked
+from guidebuild.draw.scene import shows, view_for, worked
 from guidebuild.draw.screw import screw_symbols, shadow
-from guidebuild.draw.view import Drawn, read_view, view_symbols
-from guidebuild.proof.proof import Proof
+from guidebuild.draw.view_symbols import view_symbols
 from guidebuild.proof.prove import prove
 from guidebuild.read.content import read_content
+from tests.draw.demo import CONTENT, devices, guides, views
 from tests.draw.reading import extent, of_class, tree
-
-CONTENT = Path(__file__).parents[2] / "content"
-
-
-@dataclass(frozen=True)
-class Shown:
-    """One step as drawn."""
-
-    step: str
-    drawn: Drawn
-    scene: Scene
-    placed: Placed
-    svg: str
-
-
-@cache
-def views(device: str) -> dict[str, Drawn]:
-    record = next(one for one in devices() if one.id == device)
-    folder = CONTENT / record.folder
-    return {
-        id: read_view(
-            record,
-            view,
-            (folder / view.file.text).read_text(encoding="utf-8") if view.file else None,
-        )
-        for id, view in record.views.items()
-    }
-
-
-@cache
-def guides() -> list[tuple[str, Device, list[Shown]]]:
-    content, _ = read_content(CONTENT)
-    return [
-        (one.guide.id, one.device, list(drawn_steps(one.device, prove(one.guide, one.device))))
-        for one in content.guides
-    ]
-
-
-def devices() -> list[Device]:
-    content, _ = read_content(CONTENT)
-    return [one.device for one in content.guides]
-
-
-def drawn_steps(device: Device, proof: Proof) -> Iterator[Shown]:
-    labels = {key: str(n % 30) for n, key in enumerate(device.things)}
-    for passage in proof.passages:
-        view = view_for(device, passage, views(device.id))
-        if view is not None:
-            drawn = views(device.id)[view]
-            scene = scene_at(drawn, passage, labels)
-            yield Shown(
-                passage.step.id,
-                drawn,
-                scene,
-                placed(drawn, scene),
-                locator_svg(drawn, scene, passage.step.id),
-            )
 
 
 def test_every_step_that_works_on_the_device_is_shown() -> None:

@@ -23,7 +23,8 @@ from guidebuild.draw.clean import clean_svg
 from guidebuild.draw.facts import picture_facts
 from guidebuild.draw.film import film_seconds
 from guidebuild.draw.photo import photo
-from guidebuild.draw.view import read_view, view_symbols
+from guidebuild.draw.view import read_view
+from guidebuild.draw.view_symbols import view_symbols
 from guidebuild.handover.manifest import read_manifest
 from guidebuild.handover.stick_list import read_list
 from guidebuild.plan.start.strip import read_strip

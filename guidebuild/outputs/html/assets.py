@@ -39,8 +39,9 @@ def _taken(theme: Path) -> Iterator[Path]:
 
 
 def _tight(style: str) -> str:
-    """A style sheet without the white space that only people need: 3 kB in 40."""
-    return _COLON.sub(r"\1:", style).replace(";\n}", "}").replace(" {\n", "{").replace(";\n", ";")
+    """A style sheet without the white space that only people need: 4 kB in 40."""
+    tight = _COLON.sub(r"\1:", style).replace(";\n}", "}").replace(" {\n", "{").replace(";\n", ";")
+    return tight.replace("}\n", "}").replace(",\n", ",")
 
 
 def _script(folder: Path) -> str:

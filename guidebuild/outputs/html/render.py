@@ -169,7 +169,8 @@ def _remedy_links(say: Sayer, guide: GuideView) -> Text:
 
 def _code(code: str) -> Markup:
     """A step's address, which may break after a stroke."""
-    parts = (Markup('<span class="nw">{}</span>').format(part) for part in code.split("/"))
+    unbroken = Markup('<span class="nw">{}</span>')  # else it may break after a hyphen
+    parts = (unbroken.format(part) if "-" in part else escape(part) for part in code.split("/"))
     return Markup("/<wbr>").join(parts)
 
 

@@ -34,7 +34,19 @@ function pick(mark) {
   one("left-all").hidden = !mark;
 }
 
+/* the steps of the main way to stand at, by number and title */
+function offerSteps() {
+  all(".step")
+    .filter((step) => !step.closest(".remedy"))
+    .forEach((step) => {
+      const title = Array.from(step.querySelector("h3").childNodes).slice(2);
+      const words = title.map((node) => node.textContent).join("");
+      one("left-at").append(new Option(step.querySelector(".no").textContent + " " + words, step.id));
+    });
+}
+
 if (guide && one("left-at")) {
+  offerSteps();
   one("left-at").addEventListener("change", showWay);
   one("left-all").addEventListener("click", () => pick(""));
   all("table.mat tbody .ref").forEach((ref) => {

@@ -7,12 +7,16 @@ from itertools import chain
 from guidebuild.draw.runs import Runs
 from guidebuild.draw.screw import screw_symbols
 from guidebuild.draw.squares import squares_symbol
-from guidebuild.draw.view import Drawn, view_symbols
+from guidebuild.draw.symbols import alert_symbol
+from guidebuild.draw.view import Drawn
+from guidebuild.draw.view_symbols import view_symbols
 from guidebuild.guide.stage import Stage
 from guidebuild.outputs.html.page.after import AfterCare, after_care
+from guidebuild.outputs.html.page.behind import names_behind
 from guidebuild.outputs.html.page.before import Fact, before_facts, who_for
 from guidebuild.outputs.html.page.faults import Fault, faults
 from guidebuild.outputs.html.page.index import Found, found_by
+from guidebuild.outputs.html.page.kits import inspections
 from guidebuild.outputs.html.page.left import LeftRow, left_rows
 from guidebuild.outputs.html.page.plan import PlanStage, plan
 from guidebuild.outputs.html.page.portrait import portrait
@@ -80,6 +84,7 @@ class GuideView:
     found_by: tuple[Found, ...]
     symbols: str
     portrait: str
+    behind: Text  # names whose translation is older than its source
 
     @property
     def steps_of_plan(self) -> int:
@@ -137,7 +142,7 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
         screws=screws,
         standing=standing(reading),
         plan=plan(reading, [stage for stage in stages if not stage.remedy]),
-        inspect=tuple(reading.author.words(said) for kit in reading.kits for said in kit.inspect),
+        inspect=tuple(inspections(reading)),
         stages=tuple(stages),
         after=after_care(reading, everything),
         faults=wrong,
@@ -148,6 +153,7 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
         found_by=found_by(reading),
         symbols=_symbols(reading, drawn, everything) + runs.symbols(),
         portrait=portrait(reading, drawn),
+        behind=names_behind(reading, everything),
     )
 
 
@@ -190,7 +196,7 @@ def _symbols(reading: Reading, drawn: Mapping[str, Drawn], steps: Sequence[StepV
     used = dict.fromkeys(picture.view for step in steps for picture in step.pictures)
     used |= {id: None for id, view in drawn.items() if _shows_part(reading, view)}
     squares = squares_symbol(len(reading.labels.loose))
-    return screws + squares + "".join(view_symbols(drawn[id]) for id in used)
+    return alert_symbol() + screws + squares + "".join(view_symbols(drawn[id]) for id in used)
 
 
 def _shows_part(reading: Reading, view: Drawn) -> bool:

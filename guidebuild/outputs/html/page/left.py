@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 from guidebuild.device.things import Part
 from guidebuild.draw.svg import Box, drawing, element, use
-from guidebuild.draw.view import Drawn, layer_id
+from guidebuild.draw.view import Drawn
+from guidebuild.draw.view_symbols import layer_id
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.screws import ScrewRow
 from guidebuild.outputs.html.page.way_back import Closings, closings, way_back

@@ -15,7 +15,7 @@ from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.when import When
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Passage
-from guidebuild.translate.messages.text import Mark, Text, joined, plain, text
+from guidebuild.translate.messages.text import Mark, Text, joined, text
 
 _ROWS = (
     ("top-left", "top", "top-right"),
@@ -37,8 +37,8 @@ class Picture:
 
     @property
     def svg(self) -> str:
-        """The drawing, to be asked for when all of the page are known."""
-        return self.locator.written(self.runs, self.title, plain(self.caption))
+        """The drawing, to be asked for when all of the page are known; its caption describes it."""
+        return self.locator.written(self.runs, self.title)
 
 
 def locators(
