@@ -11,33 +11,39 @@ from guidebuild.device.things import Part
 from guidebuild.guide.content import Content
 from guidebuild.guide.guide import Guide
 from guidebuild.plan.draft.draft import Drafted, Wish, draft
+from guidebuild.plan.draft.goals import BRINGS
 from guidebuild.plan.draft.markdown import markdown
+from guidebuild.plan.draft.names import listed
 from guidebuild.read.content import read_content
 
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """As the command line has it; `kits` None means all that bring the part."""
+    """As the command line has it: `part` and `more` of them; `kits` None means those that bring them."""
 
     device: str
     part: str
     goal: str = "replace"
     kits: tuple[str, ...] | None = None
     form: str = ""
+    more: tuple[str, ...] = ()
 
 
 def drafted(root: Path, asked: Asked) -> tuple[str, str, Drafted]:
     """Where the guide belongs in the content folder, its text, and what it costs; Trouble says what is wrong."""
     content, _ = read_content(root)
     device = device_of(content, asked.device)
-    part = _part(device, asked.part)
-    kits = _kits(content, device, part, asked)
-    wish = Wish(asked.goal, part.key, kits, _form(kits, asked.form))
+    parts = [_part(device, one) for one in dict.fromkeys((asked.part, *asked.more))]
+    if asked.goal == "add" and device.base in {part.id for part in parts}:
+        raise Trouble(f"{device.base} is the base, to which all else is fitted: it can't be added.")
+    kits = _kits(content, parts, asked)
+    form = _form(kits, asked.form)
+    wish = Wish(asked.goal, tuple(part.key for part in parts), kits, form)
     found = draft(device, guides_of(content, device.id), wish)
     if found is None:
         raise Trouble(
-            f"The record of {device.id} leaves no way to {part.id}: something holds, hides or guards it "
-            "that can't be opened before it."
+            f"The record of {device.id} leaves no way to {listed([part.id for part in parts])}: something "
+            "holds, hides or guards it that can't be opened before it."
         )
     path = f"guides/{device.id}/{_slug(found)}.md"
     return path, markdown(found.script), found
@@ -83,19 +89,37 @@ def _part(device: Device, id_: str) -> Part:
     raise Trouble(f"The record of {device.id} has no part {id_}. {_known(names)}")
 
 
-def _kits(content: Content, device: Device, part: Part, asked: Asked) -> tuple[Kit, ...]:
+def _kits(content: Content, parts: Sequence[Part], asked: Asked) -> tuple[Kit, ...]:
     if asked.kits is not None:
         for id_ in asked.kits:
             if id_ not in content.kits:
                 raise Trouble(f"There is no kit {id_}. {_known(content.kits)}")
         return tuple(content.kits[id_] for id_ in asked.kits)
-    if asked.goal != "replace":
+    if asked.goal not in BRINGS or (asked.goal == "add" and _carry(content, parts, asked)):
         return ()
-    return tuple(
-        kit
-        for kit in content.kits.values()
-        if any(said.text == part.id for said in kit.brings) and kit.replaced_by is None
-    )[:1]
+    found = {kit.id: kit for part in parts if (kit := _brings(content, part)) is not None}
+    brought = {said.text for kit in found.values() for said in kit.brings}
+    # A guide that names kits says that these bring all that it needs.
+    return tuple(found.values()) if brought >= {part.id for part in parts} else ()
+
+
+def _carry(content: Content, parts: Sequence[Part], asked: Asked) -> bool:
+    """Whether something sits on them; a kit that brings a part alone does not bring all that is added with it."""
+    hosts = {part.id for part in parts}
+    others = (one for one in device_of(content, asked.device).parts if one.id not in hosts)
+    return any(one.host is not None and one.host.text in hosts for one in others)
+
+
+def _brings(content: Content, part: Part) -> Kit | None:
+    """The first kit that is still sold and brings it."""
+    return next(
+        (
+            kit
+            for kit in content.kits.values()
+            if any(said.text == part.id for said in kit.brings) and kit.replaced_by is None
+        ),
+        None,
+    )
 
 
 def _form(kits: Sequence[Kit], form: str) -> str:

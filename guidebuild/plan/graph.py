@@ -45,11 +45,19 @@ class Graph:
 
     def reachable(self, among: Tasks, done: Tasks = 0) -> Tasks:
         """All that can ever be done with the tasks of `among` only."""
+        waiting = [(1 << one, self.tasks[one].needs) for one in numbers(among & ~done)]
         grown = True
         while grown:
-            more = sum(1 << one for one in self.free(done, among))
-            done |= more
-            grown = bool(more)
+            stuck = []
+            for bit, needs in waiting:
+                for need in needs:
+                    if not need & done:
+                        stuck.append((bit, needs))
+                        break
+                else:
+                    done |= bit
+            grown = len(stuck) < len(waiting)
+            waiting = stuck
         return done
 
 

@@ -12,6 +12,7 @@ from heapq import heappop, heappush
 from itertools import pairwise
 
 from guidebuild.plan.graph import Graph, Tasks, numbers
+from guidebuild.plan.visits import Visits
 
 LIMIT = 100_000  # states looked at; past that the best order found so far is told, with a bound
 
@@ -53,22 +54,24 @@ class _Search:
             tool = graph.tasks[one].tool
             if tool is not None:
                 self.tools[tool] = self.tools.get(tool, 0) | 1 << one
+        self.visits = Visits(graph, self.wanted, done)
         self.by_hand = self.wanted & ~sum(self.tools.values())
 
     def run(self, limit: int) -> Batches:
         start = self.graph.reachable(self.by_hand | self.done, self.done)
         before: dict[Tasks, tuple[Tasks | None, int]] = {start: (None, 0)}
         waiting = [(self._least(start), -start.bit_count(), start)]
-        closed: set[Tasks] = set()
+        closed: list[tuple[Tasks, int]] = []
         bound = 0
         while waiting:
             least, _, done = heappop(waiting)
             bound = max(bound, least)
             if not self.wanted & ~done:
                 return self._told(before, done, max(0, bound - 1))
-            if done in closed:
-                continue
-            closed.add(done)
+            so_far = before[done][1]
+            if any(done | other == other and steps <= so_far for other, steps in closed):
+                continue  # another way has all this done, and perhaps more, with no more changes
+            closed.append((done, so_far))
             if len(closed) > limit:
                 return self._greedy(before, done, max(0, bound - 1))
             for after in self._next(done):
@@ -79,12 +82,14 @@ class _Search:
         raise AssertionError("all that is reachable was asked for")
 
     def _least(self, done: Tasks) -> int:
-        return sum(1 for tasks in self.tools.values() if tasks & ~done)
+        return self.visits.least(self.wanted & ~done)
 
     def _next(self, done: Tasks) -> list[Tasks]:
         """After each tool with which anything can be done now."""
         found = []
         for tasks in self.tools.values():
+            if not tasks & ~done:
+                continue
             after = self.graph.reachable(tasks | self.by_hand | done, done)
             if after != done:
                 found.append(after)

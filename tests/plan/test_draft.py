@@ -12,23 +12,62 @@ from tests.plan.records import demo
 
 DEMO = demo()
 PARTS = [(device.id, part.id) for device in DEMO.values() for part in device.parts]
-GOALS = ("replace", "remove", "inspect")
+GOALS = ("replace", "remove", "add", "inspect", "clean", "adjust")
+BASES = {device.base for device in DEMO.values()}  # there from the start: never added
+ALL = [(*one, goal) for one in PARTS for goal in GOALS if goal != "add" or one[1] not in BASES]
+SEVERAL = [  # parts that lie apart, that sit on one another, that carry others, that feed the device
+    ("larch-p2", ("battery", "print-head"), "replace"),
+    ("larch-p2", ("cover", "print-head"), "replace"),
+    ("larch-p2", ("main-board", "plug-plate", "motor"), "replace"),
+    ("larch-p2", ("motor", "platen", "bracket"), "replace"),
+    ("larch-p2", ("battery", "platen"), "remove"),
+    ("larch-p2", ("keypad", "gap-sensor"), "remove"),
+    ("larch-p2", ("motor", "battery"), "inspect"),
+    ("brindle-e4", ("capacitor", "fan", "lamp"), "replace"),
+    ("brindle-e4", ("lamp", "transformer"), "remove"),
+    ("brindle-e4", ("fan", "front-panel"), "add"),
+    ("alder-v3", ("spring", "valve-cone"), "clean"),
+    ("alder-v3", ("drain-cap", "shim-stack"), "replace"),
+]
 
 
 @pytest.fixture(scope="module")
 def drafts(tmp_path_factory: pytest.TempPathFactory) -> dict[tuple[str, str, str], Draft]:
     root = copied(tmp_path_factory.mktemp("drafts"))
-    wishes = [Asked(device, part, goal) for device, part in PARTS for goal in GOALS]
+    wishes = [Asked(device, part, goal) for device, part, goal in ALL]
     return {(d.asked.device, d.asked.part, d.asked.goal): d for d in every(root, wishes)}
 
 
-@pytest.mark.parametrize(("device", "part"), PARTS)
-@pytest.mark.parametrize("goal", GOALS)
+@pytest.mark.parametrize(("device", "part", "goal"), ALL)
 def test_a_draft_passes_every_rule_unedited(
     drafts: dict[tuple[str, str, str], Draft], device: str, part: str, goal: str
 ) -> None:
     found = drafts[device, part, goal].found
     assert not [f"{one.span.line}: {one.rule}: {one.message}" for one in found]
+
+
+def test_several_parts_at_once_pass_every_rule_unedited(tmp_path: Path) -> None:
+    wishes = [
+        Asked(device, first, goal, more=tuple(more)) for device, (first, *more), goal in SEVERAL
+    ]
+    for one in every(copied(tmp_path), wishes):
+        said = [f"{each.span.line}: {each.rule}: {each.message}" for each in one.found]
+        assert not said, one.asked
+        for part in (one.asked.part, *one.asked.more):
+            assert part in one.text.partition("---\n\n")[0]
+
+
+def test_what_sits_on_a_part_comes_along() -> None:
+    _, _, replaced = drafted(CONTENT, Asked("larch-p2", "print-head"))
+    assert replaced.along == ("peel-bar", "gap-sensor")
+    _, text, added = drafted(CONTENT, Asked("larch-p2", "print-head", "add"))
+    assert added.along == ("peel-bar", "gap-sensor")
+    assert "goal: {add: [print-head, peel-bar, gap-sensor]}" in text
+
+
+def test_what_is_changed_itself_does_not_come_along() -> None:
+    _, _, made = drafted(CONTENT, Asked("larch-p2", "main-board", more=("plug-plate",)))
+    assert "plug-plate" not in made.along
 
 
 @pytest.mark.parametrize(("device", "part"), PARTS)
@@ -119,6 +158,8 @@ def test_nothing_is_written_over(tmp_path: Path) -> None:
         (Asked("larch-p2", "engine"), "no part engine"),
         (Asked("larch-p2", "motor", kits=("x",)), "no kit x"),
         (Asked("larch-p2", "print-head", form="x"), "has a form x"),
+        (Asked("larch-p2", "motor", more=("engine",)), "no part engine"),
+        (Asked("larch-p2", "frame", "add"), "the base"),
     ],
 )
 def test_what_is_not_there_is_told_with_what_is(asked: Asked, words: str) -> None:

@@ -1,6 +1,6 @@
 """Write a guide from the record of a device: take the part out, change it, put all back, try it.
 
-DEVICE and PART are ids of the content folder. The guide is written where it belongs (guides/DEVICE/), never over
+DEVICE and each PART are ids of the content folder. The guide is written where it belongs (guides/DEVICE/), never over
 a file that is there, and checked at once.
 """
 
@@ -10,13 +10,13 @@ from pathlib import Path
 
 from guidebuild.cli import asking, codes, putting, reporting
 
-GOALS = ("replace", "remove", "inspect", "clean", "adjust")
+GOALS = ("replace", "remove", "add", "inspect", "clean", "adjust")
 
 
 def arguments(parser: ArgumentParser) -> None:
     """What `draft` takes."""
     parser.add_argument("device", metavar="DEVICE", nargs="?", help="id of the device")
-    parser.add_argument("part", metavar="PART", nargs="?", help="id of the part")
+    parser.add_argument("part", metavar="PART", nargs="*", help="ids of the parts that it is about")
     parser.add_argument(
         "--goal", choices=GOALS, default="replace", help="what to do (usual: replace)"
     )
@@ -39,7 +39,7 @@ def run(args: Namespace) -> int:
     from guidebuild.build.trouble import Trouble
 
     if args.putback is None and not (args.device and args.part):
-        raise Trouble("Name a DEVICE and a PART, or a guide with --putback.")
+        raise Trouble("Name a DEVICE and a PART or several, or a guide with --putback.")
     return _put_back(args) if args.putback else _whole(args)
 
 
@@ -48,7 +48,9 @@ def _whole(args: Namespace) -> int:
 
     root = asking.whole(args.content).root
     kits = None if args.kit is None else () if args.kit == "none" else (args.kit,)
-    path, text, found = drafted(root, Asked(args.device, args.part, args.goal, kits, args.form))
+    first, *more = args.part
+    asked = Asked(args.device, first, args.goal, kits, args.form, tuple(more))
+    path, text, found = drafted(root, asked)
     exact = (
         "no order costs less"
         if found.cost == found.bound
@@ -58,6 +60,8 @@ def _whole(args: Namespace) -> int:
         f"Taking apart costs {found.cost} (parts that come off, and changes of tool); {exact}.",
         file=sys.stderr,
     )
+    if found.along:
+        print(f"Comes along, as it sits there: {', '.join(found.along)}.", file=sys.stderr)
     return _written(args, root, path, text)
 
 

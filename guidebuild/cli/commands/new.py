@@ -15,7 +15,7 @@ from guidebuild.cli.questions import answer, several
 if TYPE_CHECKING:
     from guidebuild.plan.start.strip import Removal
 
-GOALS = ("replace", "remove", "inspect", "clean", "adjust")
+GOALS = ("replace", "remove", "add", "inspect", "clean", "adjust")
 
 
 def arguments(parser: ArgumentParser) -> None:

@@ -55,14 +55,15 @@ def ahead(
         (*one, *(need for need in two if need not in one))
         for one, two in zip(taken.needs, more.needs, strict=True)
     )
-    where = 0
-    for _, there in riders:
-        where |= there
-    limits = dict(riders)
+    limits: dict[int, int] = {}
+    for task, there in riders:
+        alone = take(bench, [task], taken.tasks)
+        for one in alone.acts if alone is not None else ():
+            limits[one.task] = limits.get(one.task, 0) | there
     over = tuple(
-        _work(one.opening, one.where & limits.get(one.task, where), one.task)
+        _work(one.opening, one.where & limits.get(one.task, 0), one.task)
         for one in more.acts
-        if not taken.tasks >> one.task & 1
+        if not taken.tasks >> one.task & 1 and one.where & limits.get(one.task, 0)
     )
     return Ahead(works, over, needs, taken.cost + more.cost, taken.bound + more.bound)
 
@@ -75,14 +76,14 @@ def _energy(bench: Bench, wanted: list[int], moved: dict[str, int]) -> list[int]
 
 
 def riders(
-    bench: Bench, part: str, kits: Sequence[KitUse], cases: Configurations
+    bench: Bench, parts: Sequence[str], kits: Sequence[KitUse], cases: Configurations
 ) -> dict[str, int]:
-    """What sits on a part directly, and the configurations in which the new unit does not bring it."""
+    """What sits on these parts directly, and the configurations in which the new units do not bring it."""
     layout = bench.layout
     found = {}
     for one in layout.device.parts:
-        on_it = any(host == part for host, _ in layout.hosts.host(one.key))
-        if on_it and not one.packing:
+        on_it = any(host in parts for host, _ in layout.hosts.host(one.key))
+        if on_it and not one.packing and one.key not in parts:
             found[one.key] = layout.presence.where[one.key]
     for use in kits:
         for form in use.kit.forms:

@@ -68,7 +68,7 @@ class Back:
         needs: Needs,
         opened: Sequence[Work],
         renewed: Iterable[str] = (),
-        staying_off: str | None = None,
+        staying_off: Sequence[str] = (),
     ) -> None:
         self.bench = bench
         self.device = bench.layout.device
@@ -77,7 +77,7 @@ class Back:
         self.renewed = set(renewed)
         self.place = {work.task: number for number, work in enumerate(self.opened)}
         self.off = {key: work for work in self.opened if self._is_part(work) for key in work.keys}
-        self.staying_off = staying_off
+        self.staying_off = tuple(staying_off)
         self.gone = self._gone()
 
     def closings(self) -> list[Closing]:
@@ -93,11 +93,12 @@ class Back:
         return isinstance(self.device.things[work.keys[0]], Part)
 
     def _gone(self) -> set[str]:
-        """The part that stays off, what is on it, and what ties these."""
-        part = self.staying_off
-        if part is None:
-            return set()
-        gone = {part} | {link.key for link in self.bench.layout.touching(part)}
+        """The parts that stay off, what is on them, and what ties these."""
+        gone = set(self.staying_off)
+        for part in self.staying_off:
+            gone |= {link.key for link in self.bench.layout.touching(part)}
+        if not gone:
+            return gone
         return gone | {store.key for store in self.device.stores if self._needs(store, gone)}
 
     def _needs(self, store: Store, gone: set[str]) -> bool:

@@ -16,37 +16,40 @@ from guidebuild.plan.draft.cases import cases_of
 from guidebuild.plan.draft.closing import Back, with_settings
 from guidebuild.plan.draft.desk import Desk
 from guidebuild.plan.draft.front import front
+from guidebuild.plan.draft.goals import BRINGS, STAYS, intro, way_in
 from guidebuild.plan.draft.halves import FirstHalf, SecondHalf
 from guidebuild.plan.draft.lengths import Lengths
-from guidebuild.plan.draft.names import name, title
-from guidebuild.plan.draft.new_unit import look_at, prepare
+from guidebuild.plan.draft.names import names, title
+from guidebuild.plan.draft.new_unit import look_at, new, prepare
 from guidebuild.plan.draft.script import Entry, Script, Stage
 from guidebuild.plan.draft.shared import Known, beginning, ending, known
 from guidebuild.plan.draft.trials import Trials, is_outside, trials
 from guidebuild.plan.draft.work import Work
 from guidebuild.read.guide.supply import uses, with_packing
 
-STAYS = ("inspect", "clean", "adjust")
-
 
 @dataclass(frozen=True, slots=True)
 class Wish:
-    """What the guide is to do: `replace`, `remove`, `inspect`, `clean` or `adjust` a part; with which kits."""
+    """What the guide is to do with which parts (`goals.py`), with which kits."""
 
     goal: str
-    part: str
+    parts: tuple[str, ...]
     kits: tuple[Kit, ...] = ()
     form: str = ""  # only this form of the kit; empty for all
 
 
 @dataclass(frozen=True, slots=True)
 class Drafted:
-    """`cost` and `bound` are those of taking apart: parts that come off and changes of tool."""
+    """`cost` and `bound` are those of taking apart: parts that come off and changes of tool.
+
+    `along`: the ids of what comes along: from the old unit over to the new one, or added with it.
+    """
 
     script: Script
     cost: int
     bound: int
     configurations: int
+    along: tuple[str, ...] = ()
 
 
 def draft(device: Device, guides: Sequence[Guide], wish: Wish) -> Drafted | None:
@@ -68,29 +71,39 @@ class _Draft:
         self.device, self.layout, self.cases = device, layout, cases
         self.used, self.guides, self.wish = used, guides, wish
         self.bench = Bench(layout)
+        self.parts = [*wish.parts, *(self._come_along() if wish.goal == "add" else ())]
         self.stays = wish.goal in STAYS
-        self.called = name(device, wish.part)
-        self.desk = Desk(layout, cases, wish.part)
+        self.them = names(device, self.parts)
+        self.desk = Desk(layout, cases, wish.parts[0])
+
+    def _come_along(self) -> list[str]:
+        """What sits on parts that are added is added with them."""
+        carried = [key for part in self.wish.parts for key in self.layout.hosts.carried(part)]
+        new = (key for key in dict.fromkeys(carried) if key not in self.wish.parts)
+        return [key for key in new if not self.device.part(key).packing]
 
     def written(self) -> Drafted | None:
-        moved = riders(self.bench, self.wish.part, self.used, self.cases)
-        if self.wish.goal != "replace":
-            moved = {}
-        way = ahead(self.bench, [self.wish.part], self.stays, moved)
+        moved: dict[str, int] = {}
+        if self.wish.goal == "replace":
+            moved = riders(self.bench, self.parts, self.used, self.cases)
+        way = ahead(self.bench, self.parts, self.stays, moved)
         if way is None:
             return None
         self.desk.lengths = Lengths(self.device, [key for work in way.works for key in work.keys])
         script = Script(self._front(way), self._intro(), tuple(self._stages(way)))
-        return Drafted(script, way.cost, way.bound, self.cases.total)
+        more = [key for key in self.parts if key not in self.wish.parts]
+        along = tuple(self.device.things[key].id for key in (*more, *moved))
+        return Drafted(script, way.cost, way.bound, self.cases.total, along)
 
     def _front(self, way: Ahead) -> Entry:
-        handled = {key for work in way.works for key in work.keys} | {self.wish.part}
+        handled = {key for work in way.works for key in work.keys} | set(self.parts)
         outer = {key for key in handled if is_outside(self.bench, key)}
+        goal = tuple(self.device.things[key].id for key in self.parts)
         option = next((use.option for use in self.used if use.option), "")
         return front(
             self.device,
-            title(f"{self.wish.goal} the {self.called}"),
-            {self.wish.goal: self.device.things[self.wish.part].id},
+            title(f"{self.wish.goal} {self.them}"),
+            {self.wish.goal: goal if len(goal) > 1 else goal[0]},
             sorted(handled),
             kits=[use.kit.id for use in self.used],
             ends={
@@ -98,17 +111,16 @@ class _Draft:
                 **self._lost(way),
             },
             exclude=f"{option} != {self.wish.form}" if self.wish.form else "",
-            parts=[self.wish.part] if self.wish.goal in ("replace", "remove") else [],
+            parts=self.parts if self.wish.goal in ("replace", "remove") else [],
         )
 
     def _lost(self, way: Ahead) -> dict[str, str]:
         """What a part that stays off leaves behind: itself worn, and stores that can't be filled without it."""
         if self.wish.goal != "remove":
             return {}
-        part = self.device.part(self.wish.part)
-        found = {part.key: "worn"} if part.single_use else {}
-        gone = Back(self.bench, way.needs, way.out, (), part.key).gone
-        done = {key for work in way.out for key in work.keys} | {part.key}
+        found = {key: "worn" for key in self.parts if self.device.part(key).single_use}
+        gone = Back(self.bench, way.needs, way.out, (), self.parts).gone
+        done = {key for work in way.out for key in work.keys} | set(self.parts)
         for store in self.device.stores:
             emptied = {key for key, _ in self.layout.presence.of(store.emptied_by)}
             if store.key in gone and not store.filled_by and ({store.key} | emptied) & done:
@@ -116,47 +128,50 @@ class _Draft:
         return found
 
     def _intro(self) -> str:
-        noun, called = self.desk.noun, self.called
-        match self.wish.goal:
-            case "replace":
-                does = f"takes the {called} out of the {noun} and fits a new one"
-            case "remove":
-                does = f"takes the {called} out of the {noun}"
-            case goal:
-                does = f"opens the {noun} to {goal} the {called}"
-        return f"For the {self.device.name.text}. This guide {does}."
+        return intro(self.wish.goal, self.device.name.text, self.desk.noun, self.them)
 
     def _stages(self, way: Ahead) -> Iterator[Stage]:
         every = known(self.guides, self.device)
-        begun = beginning(every, way.out, self.cases)
-        out = begun[1] if begun else list(way.out)
-        first = FirstHalf(self.desk, self.bench, out, [self.wish.part])
-        verb = {"replace": "Take out", "remove": "Take out"}.get(self.wish.goal, "Get at")
-        yield from first.stages(f"{verb} the {self.called}", begun[0] if begun else None)
+        mine = self._not_there_yet(way)
+        shown = [work for work in way.out if work not in mine]
+        begun = beginning(every, shown, self.cases)
+        out = begun[1] if begun else shown
+        first = FirstHalf(self.desk, self.bench, out, self.parts)
+        yield from first.stages(way_in(self.wish.goal, self.them), begun[0] if begun else None)
         if self.stays:
-            yield look_at(self.desk, self.wish.part, self.wish.goal)
-        yield from self._second(way, out[first.open :], every)
+            yield look_at(self.desk, self.parts, self.wish.goal)
+        yield from self._second(way, [*out[first.open :], *mine], every)
+
+    def _not_there_yet(self, way: Ahead) -> list[Work]:
+        """Of a part that is added nothing has to be opened: it and what ties it come new."""
+        if self.wish.goal != "add":
+            return []
+        keys = {link.key for part in self.parts for link in self.layout.touching(part)}
+        return [work for work in way.out if set(work.keys) <= {*self.parts, *keys}]
 
     def _second(
         self, way: Ahead, fitted: Sequence[Work], every: Sequence[Known]
     ) -> Iterator[Stage]:
-        gone = self.wish.part if self.wish.goal == "remove" else None
+        gone = self.parts if self.wish.goal == "remove" else ()
         opened = [*way.out, *way.moved]
-        renewed = [self.wish.part] if self.wish.goal == "replace" else []
+        brings = self.wish.goal in BRINGS
+        renewed = self.parts if brings else []
         back = Back(self.bench, way.needs, opened, renewed, gone)
         closings = [
             one
             for one in back.closings()
             if not any(is_outside(self.bench, key) for work in one.works for key in work.keys)
         ]
-        closings, settings = with_settings(self.bench, closings, self._emptied(opened, back.gone))
+        absent = self._not_there_yet(way)
+        emptying = [work for work in opened if work not in absent]
+        closings, settings = with_settings(self.bench, closings, self._emptied(emptying, back.gone))
         found = trials(self.bench, way.needs, opened, closings)
         mine = self._moved_back(way, found)
         prepared: Stage | None = None
-        if self.wish.goal == "replace":
-            prepared = prepare(
-                self.desk, self.wish.part, way.moved, [one for one in closings if one.task in mine]
-            )
+        if brings:
+            moved = [one for one in closings if one.task in mine]
+            verb = Verb.ADD if self.wish.goal == "add" else Verb.EXCHANGE
+            prepared = prepare(self.desk, self.parts, way.moved, moved, verb)
             if len(prepared.steps) > 1:
                 yield prepared
         closings = [one for one in closings if one.task not in mine]
@@ -169,9 +184,7 @@ class _Draft:
         )
         if prepared is not None and len(prepared.steps) == 1:
             half.begin = prepared.steps
-        fit = {"replace": f"Fit the new {self.called}"}.get(
-            self.wish.goal, "Put back what was inside"
-        )
+        fit = f"Fit {new(self.desk, self.parts)}" if brings else "Put back what was inside"
         tasks = [work.task for work in fitted if work.task is not None]
         shared = end.stages if end else ()
         yield from half.stages(fit, tasks, shared, end.skip if end else frozenset())
@@ -186,9 +199,9 @@ class _Draft:
 
     def _emptied(self, opened: Sequence[Work], gone: set[str]) -> list[Work]:
         """Settings that are lost by what was done, and stores that nothing fills by itself."""
-        keys = {key for work in opened for key in work.keys} | {self.wish.part}
-        if self.stays or self.wish.goal == "remove":
-            keys -= {self.wish.part}
+        keys = {key for work in opened for key in work.keys} | set(self.parts)
+        if self.wish.goal != "replace":
+            keys -= set(self.parts)
         tasks = {key for work in opened for key in work.keys}
         found = []
         for store in (one for one in self.device.stores if one.key not in gone):

@@ -13,8 +13,7 @@ from guidebuild.plan.draft.desk import Desk
 from guidebuild.plan.draft.halves import FirstHalf, SecondHalf
 from guidebuild.plan.draft.history import History, history, reopening
 from guidebuild.plan.draft.lengths import Lengths
-from guidebuild.plan.draft.names import name
-from guidebuild.plan.draft.new_unit import prepare
+from guidebuild.plan.draft.new_unit import new, prepare
 from guidebuild.plan.draft.script import Stage, Step
 from guidebuild.plan.draft.shared import ending, known
 from guidebuild.plan.draft.trials import is_outside, trials
@@ -44,7 +43,7 @@ class _PutBack:
 
     def stages(self) -> Iterator[Stage]:
         """What the goal's part still needs, then the closings with their tests."""
-        gone = self.part if self.verb == "remove" else None
+        gone = self.parts if self.verb == "remove" else ()
         new = self.told.renewed | self.told.exchanged
         back = Back(self.bench, self.bench.needs, self.told.opened, new, gone)
         closings = reopening(self.bench, self.told, self._without_plugs_outside(back.closings()))
@@ -68,9 +67,9 @@ class _PutBack:
         yield from end.remedies if end else ()
 
     def _title(self) -> str:
-        if self.part is None or self.verb != "replace":
+        if not self.parts or self.verb not in ("replace", "add"):
             return "Put back what was inside"
-        return f"Fit the new {name(self.device, self.part)}"
+        return f"Fit {new(self.desk, self.parts)}"
 
     def _without_plugs_outside(self, closings: Sequence[Closing]) -> list[Closing]:
         """A plug to the outside goes back only where the guide does not say that it ends open."""
@@ -85,20 +84,17 @@ class _PutBack:
 
     def _begun(self) -> tuple[Step, ...]:
         """The new unit taken in the hand, where the author has not done so; its packing taken off."""
-        if self.part is None or self.verb != "replace":
+        if not self.parts or self.verb not in ("replace", "add"):
             return ()
-        steps = prepare(self.desk, self.part, (), ()).steps
+        verb = Verb.ADD if self.verb == "add" else Verb.EXCHANGE
+        steps = prepare(self.desk, self.parts, (), (), verb).steps
         packed = {
             part.key
             for part in self.device.parts
             if part.packing and self.proof.end.perhaps(part.key, State.IN | State.ABSENT)
         }
-        unpacked = self.part in self.told.exchanged
-        return tuple(
-            step
-            for step in steps
-            if step.keys & packed or (self.part in step.keys and not unpacked)
-        )
+        to_come = set(self.parts) - self.told.exchanged
+        return tuple(step for step in steps if step.keys & (packed | to_come))
 
     def _emptied(self, gone: set[str]) -> list[Work]:
         """Settings that are lost by now, or will be when the new unit is in the hand."""

@@ -51,9 +51,13 @@ def is_outside(bench: Bench, key: str) -> bool:
 def trials(
     bench: Bench, needs: Needs, opened: Sequence[Work], closings: Sequence[Closing]
 ) -> Trials:
-    """What the work makes necessary."""
+    """What the work makes necessary. A source that stays open is none that anything could be tried from."""
     closed = {key for one in closings for work in one.works for key in work.keys}
-    inner = [work for work in opened if _is_source(bench, work) and not _outside(bench, work)]
+    inner = [
+        work
+        for work in opened
+        if _is_source(bench, work) and not _outside(bench, work) and closed & set(work.keys)
+    ]
     every = tuple(_all_trials(bench, opened, closed))
     sources = {key for work in inner for key in work.keys}
     fed = tuple(one for one in every if sources & set(one.links))
@@ -74,6 +78,13 @@ def trials(
 def _all_trials(bench: Bench, opened: Sequence[Work], closed: set[str]) -> list[Trial]:
     device = bench.layout.device
     found: dict[str, tuple[list[str], int]] = {}
+    dead = {
+        said.text
+        for work in opened
+        for key in work.keys
+        if isinstance(thing := device.things[key], Link) and key not in closed
+        for said in thing.carries
+    }  # what goes through a plug that stays open can't work
     for work in reversed(opened):
         for key in work.keys:
             thing = device.things[key]
@@ -81,7 +92,7 @@ def _all_trials(bench: Bench, opened: Sequence[Work], closed: set[str]) -> list[
             for said in carries if not is_outside(bench, key) else ():
                 links, where = found.get(said.text, ([], 0))
                 found[said.text] = [*links, key], where | work.where
-    order = [name for name in device.functions if name in found]
+    order = [name for name in device.functions if name in found and name not in dead]
     return [Trial(name, tuple(found[name][0]), found[name][1]) for name in order]
 
 
