@@ -81,7 +81,7 @@ def _copied(room: Path, change: Callable[[str], str]) -> Path:
 
 def _made(content: Path, folder: Path) -> None:
     made = make(content, folder)
-    assert made.site.files and not made.site.faults, made.site.faults
+    assert made.written and not made.site.faults, made.site.faults
 
 
 def themed(theme: str, room: Path) -> None:
