@@ -52,6 +52,7 @@ def _thing(thing: Thing, names: Names, around: Around) -> None:
         case Part():
             if thing.host is not None:
                 names.things([thing.host], Kind.PART)
+            names.things(thing.after_change, Kind.STORE)
         case Hole():
             _link(thing, names, around)
             if thing.view is not None:

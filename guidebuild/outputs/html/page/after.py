@@ -4,11 +4,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from guidebuild.device.acts import REPLACING
-from guidebuild.device.things import Part
+from guidebuild.device.things import Part, Store
 from guidebuild.outputs.html.page.reading import Reading
 from guidebuild.outputs.html.page.step import StepView
 from guidebuild.proof.mistake import Move
-from guidebuild.translate.messages.text import Text, text
+from guidebuild.proof.questions.changed import Unset, left_unset
+from guidebuild.translate.messages.text import Text, joined, text
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +79,22 @@ def _care(reading: Reading) -> Iterator[Text]:
             part = reading.device.things[key]
             if isinstance(part, Part) and reading.guide.goal.verb in ("replace", "remove"):
                 yield from _waste(reading, part)
+    for unset in left_unset(reading.proof):
+        yield _to_set(reading, unset)
+
+
+def _to_set(reading: Reading, unset: Unset) -> Text:
+    """`Set the density (new: print head).`: what the record wants, and no step does."""
+    store = reading.device.things[unset.store]
+    assert isinstance(store, Store)
+    key = f"act.store.restore.{store.store}"
+    known = key if reading.say.has(key) else "act.store.restore.any"
+    do = reading.say(known, name=reading.inside(reading.store_name(store)))
+    said = reading.say("after.set", do=do, name=reading.inside(reading.name(unset.part)))
+    when = reading.when(unset.where, reading.configurations.everywhere)
+    if when is None:
+        return said
+    return joined([said, reading.say("condition.only", words=when.words)], " ")
 
 
 def _waste(reading: Reading, part: Part) -> Iterator[Text]:

@@ -35,6 +35,16 @@ def supplied_as(reading: Reading, key: str, where: int) -> Iterator[Text]:
             yield reading.say("act.from-kit-bare", kit=kit)
 
 
+def inspections(reading: Reading) -> Iterator[Text]:
+    """What the reader looks at before the work: what the kits say, and from which batch they fit."""
+    for kit in reading.kits:
+        if kit.from_batch is not None:
+            batch: Text = (Piece(kit.from_batch.text, Mark.QUANTITY),)
+            kit_name = reading.inside(kit.name.text)
+            yield reading.say("need.from-batch", batch=batch, kit=kit_name)
+        yield from (reading.author.words(said) for said in kit.inspect)
+
+
 def _number(form: Form) -> Text:
     assert form.part_number is not None
     number: Text = (Piece(form.part_number.text, Mark.QUANTITY),)
