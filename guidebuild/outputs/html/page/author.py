@@ -36,6 +36,11 @@ class Author:
             return ()
         return self._aged(tuple(_quantities(said.text, Mark.PLAIN, None)), said.span, last=True)
 
+    def outdated(self, said: Said) -> Stale | None:
+        """What is to be told of a name whose translation is shown though its source went on."""
+        stale = self._stale.get(said.span.sort_key)
+        return stale if stale is not None and stale.shown is Shown.OUTDATED else None
+
     def block(self, one: prose.Prose) -> Block:
         """A block of prose."""
         match one:

@@ -12,8 +12,8 @@ from guidebuild.draw.view import Drawn
 from guidebuild.draw.view_symbols import view_symbols
 from guidebuild.guide.stage import Stage
 from guidebuild.outputs.html.page.after import AfterCare, after_care
-from guidebuild.outputs.html.page.behind import names_behind
 from guidebuild.outputs.html.page.before import Fact, before_facts, who_for
+from guidebuild.outputs.html.page.behind import names_behind
 from guidebuild.outputs.html.page.faults import Fault, faults
 from guidebuild.outputs.html.page.index import Found, found_by
 from guidebuild.outputs.html.page.kits import inspections
