@@ -43,11 +43,11 @@ def captioned(content: Content, folder: str = "") -> Iterator[Captioned]:
 
 
 def _opened(root: Path, film: str, file: str) -> Captioned:
-    data = (root / file).read_bytes()
-    if len(data) > LARGEST:
+    if (root / file).stat().st_size > LARGEST:
         what, do = "the file is larger than captions can be", "split the film"
         return _bad(film, Source(file, ""), 0, what, do)
-    return read(film, Source(file, data.decode("utf-8", "replace")))
+    text = (root / file).read_bytes().decode("utf-8", "replace")
+    return read(film, Source(file, text))
 
 
 def read(film: str, source: Source) -> Captioned:

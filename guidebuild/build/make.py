@@ -9,7 +9,7 @@ from guidebuild.build.listing import others
 from guidebuild.build.parts.packing import packed
 from guidebuild.build.renew import entries_of, guides_of, renewed
 from guidebuild.build.site_files import ALL, Chosen, Progress, SiteFiles, site_files
-from guidebuild.build.swap import put
+from guidebuild.build.swap import mended, put
 from guidebuild.build.trouble import Trouble
 from guidebuild.guide.content import Content
 from guidebuild.read.files import folder, guide_paths
@@ -45,6 +45,7 @@ def make(
     Trouble where `out` and the content lie in each other, or `out` can't be written.
     """
     apart(root, out)
+    mended(out)
     if not cache or chosen.guides:
         return _whole(site_files(root, chosen, progress), out)
     there = folder(root, Report())

@@ -11,12 +11,16 @@ from guidebuild.handover.marks import Mark, marks
 from guidebuild.handover.recall import Old, recalled
 from guidebuild.handover.stick_list import NAME, Held, read_list, write_list
 
+LARGEST = 64 * 2**20  # bytes: a line for each guide on each stick, with a mark for each step
+
 
 def listed(root: Path) -> list[Held]:
     """The stick list; Trouble where it can't be read, since a line that is lost is a stick that is lost."""
     path = root / NAME
     if not path.is_file():
         return []
+    if path.stat().st_size > LARGEST:
+        raise Trouble(f"{path} is larger than {LARGEST // 2**20} MB: it is no stick list.")
     held, bad = read_list(path.read_text(encoding="utf-8", errors="replace"))
     if bad:
         raise Trouble(

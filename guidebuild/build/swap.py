@@ -38,6 +38,18 @@ def put(files: Mapping[str, bytes], out: Path, same: Collection[str] = ()) -> tu
     return kept
 
 
+def mended(out: Path) -> None:
+    """Bring the old site back where a build was cut off between two renames, and clear up beside it.
+
+    Trouble where we may not.
+    """
+    out = Path(os.path.realpath(out))
+    try:
+        _mend(out, out.with_name(out.name + NEW), out.with_name(out.name + OLD))
+    except OSError as error:
+        raise Trouble(f"Can't write {error.filename or out}: {error.strerror}.") from error
+
+
 def _mend(out: Path, new: Path, old: Path) -> None:
     """Clear up after a build that was cut off (power, kill)."""
     _put_back(out, old)

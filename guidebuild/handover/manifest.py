@@ -12,7 +12,7 @@ from pathlib import Path
 NAME = "SHA256SUMS"
 COMING = "SHA256SUMS.new"  # there while a stick is being written
 _LINE = re.compile(r"([0-9a-fA-F]{64}) [ *](.+)")
-LARGEST = 64 * 2**20  # bytes
+LARGEST = 64 * 2**20  # bytes: some hundred thousand files; more is no list of ours
 
 
 def checksum(path: Path) -> str:
@@ -38,6 +38,13 @@ def read_manifest(data: bytes) -> tuple[dict[str, str], list[int]]:
         else:
             sums[found[2]] = found[1].lower()
     return sums, bad
+
+
+def sums_in(path: Path) -> tuple[dict[str, str], list[int]]:
+    """What a manifest's file says; one that is far too large is not read, and told as its first line."""
+    if path.stat().st_size > LARGEST:
+        return {}, [1]
+    return read_manifest(path.read_bytes())
 
 
 def _leads_out(path: str) -> bool:

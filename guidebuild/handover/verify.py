@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from enum import Enum
 from pathlib import Path
 
-from guidebuild.handover.manifest import COMING, NAME, checksum, read_manifest
+from guidebuild.handover.manifest import COMING, NAME, checksum, sums_in
 from guidebuild.handover.tree import files_below, links_below
 
 Progress = Callable[[int, int], None]  # bytes done, bytes in all
@@ -41,10 +41,8 @@ def verify(root: Path, progress: Progress | None = None) -> tuple[int, list[Diff
     manifest = root / NAME
     if not manifest.is_file():
         return 0, [Difference(NAME, Trouble.MISSING.value)]
-    sums, bad = read_manifest(manifest.read_bytes())
-    coming, _ = (
-        read_manifest((root / COMING).read_bytes()) if (root / COMING).is_file() else ({}, [])
-    )
+    sums, bad = sums_in(manifest)
+    coming, _ = sums_in(root / COMING) if (root / COMING).is_file() else ({}, [])
     there = {path: size for path, size in files_below(root).items() if path not in (NAME, COMING)}
     found = [Difference(NAME, Trouble.MANIFEST.value, line) for line in bad]
     found += [Difference(path, Trouble.LINK.value) for path in links_below(root)]

@@ -9,7 +9,7 @@ import os
 from collections.abc import Callable, Mapping
 from pathlib import Path
 
-from guidebuild.handover.manifest import COMING, NAME, checksum, read_manifest, write_manifest
+from guidebuild.handover.manifest import COMING, NAME, checksum, sums_in, write_manifest
 from guidebuild.handover.tree import files_below
 
 BESIDE = ".part"  # behind the name of a file that is being written
@@ -52,7 +52,7 @@ def _ours(root: Path) -> dict[str, str]:
     sums: dict[str, str] = {}
     for name in (NAME, COMING):
         if (root / name).is_file():
-            sums |= read_manifest((root / name).read_bytes())[0]
+            sums |= sums_in(root / name)[0]
     for path in files_below(root) if sums else ():
         if path.endswith(BESIDE):
             (root / path).unlink(missing_ok=True)

@@ -6,6 +6,8 @@ from pathlib import Path
 import pytest
 
 from guidebuild.handover.bag import bagged
+from guidebuild.handover.manifest import LARGEST, NAME
+from guidebuild.handover.verify import Difference, Trouble, verify
 from guidebuild.handover.write import write_tree
 from tests import needs
 from tests.handover.flips import HURTS, hurt, hurt_in_a_bag
@@ -29,3 +31,12 @@ def test_a_library_of_bags_agrees(tmp_path: Path) -> None:
     needs.library("bagit")
     write_tree(tmp_path / "bag", bagged(_FILES, {"Bagging-Date": "2026-01-01"}))
     assert hurt_in_a_bag(tmp_path / "bag", 12) == 12
+
+
+def test_a_list_of_checksums_without_end_is_not_read(tmp_path: Path) -> None:
+    write_tree(tmp_path / "stick", _FILES)
+    with (tmp_path / "stick" / NAME).open("r+b") as file:
+        file.truncate(LARGEST + 1)
+    found = verify(tmp_path / "stick")[1]
+    assert Difference(NAME, Trouble.MANIFEST.value, 1) in found
+    assert {one.path for one in found} == {NAME, *_FILES}
