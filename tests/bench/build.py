@@ -1,6 +1,6 @@
 """What a build costs: 500 guides of 40 steps against MkDocs on as many plain pages, and after one edited line.
 
-Run it: `python -m tests.bench.build [GUIDES] [--mkdocs PATH]`. CPU seconds of whole processes in one run; only their
+Run it: `python -m tests.bench.build [GUIDES] [--mkdocs PATH] [--rounds N]`. CPU seconds of whole processes in one run; only their
 ratios mean anything. The plain pages are the same guides' Markdown, their blocks as fenced code. MkDocs, a general
 maker of sites, is the measure; it is brought into an environment of its own, which is thrown away, unless PATH
 names one.
@@ -49,7 +49,7 @@ def mkdocs(folder: Path) -> str:
     return str(folder / "bin" / "mkdocs")
 
 
-def figures(guides: int, command: str | None, rounds: int = 3) -> Iterator[tuple[str, float]]:
+def figures(guides: int, command: str | None, rounds: int) -> Iterator[tuple[str, float]]:
     """Everything that is measured, by name; of times the median of a few rounds."""
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
@@ -89,8 +89,11 @@ def main() -> None:
     asked = argparse.ArgumentParser()
     asked.add_argument("guides", nargs="?", type=int, default=500)
     asked.add_argument("--mkdocs", metavar="PATH", help="the program (usual: brought for this run)")
+    asked.add_argument(
+        "--rounds", type=int, default=3, help="of which the median is told (usual: 3)"
+    )
     given = asked.parse_args()
-    for name, figure in figures(given.guides, given.mkdocs):
+    for name, figure in figures(given.guides, given.mkdocs, given.rounds):
         limit = f" (at most {LIMITS[name]})" if name in LIMITS else ""
         print(f"{name}: {figure:.3f}{limit}")
 

@@ -1,10 +1,11 @@
 """Templates of a theme, filled with view values. Everything is escaped; words carry their marks as elements."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Hashable, Iterable
 from functools import cache, lru_cache
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2.runtime import Macro
 from markupsafe import Markup, escape
 
 from guidebuild.draw.hatch import patterns_svg
@@ -90,6 +91,7 @@ def environment(theme: str, language: str) -> Environment:
 
     env.globals |= {
         "say": said,
+        "once": _Once(),
         "language": language,
         "language_name": say.name,
         "speaks": say.speaks,
@@ -118,6 +120,23 @@ def environment(theme: str, language: str) -> Environment:
     return env
 
 
+class _Once:
+    """`once(macro, ...)` in a template: what a macro makes of the same values is made once and kept."""
+
+    def __init__(self) -> None:
+        self._made: dict[tuple[object, ...], Markup] = {}
+
+    def __call__(self, macro: Macro, *values: Hashable) -> Markup:
+        asked = (macro.name, *values)
+        made = self._made.get(asked)
+        if made is None:
+            if len(self._made) >= _MOST_MADE:
+                self._made.clear()
+            made = self._made[asked] = Markup(macro(*values))
+        return made
+
+
+_MOST_MADE = 20_000
 _SCRIPTED = [
     "check.inside",
     "check.outside",
