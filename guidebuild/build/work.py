@@ -90,8 +90,9 @@ def _prove(bench: _Bench, device: Device, steps: Steps) -> Proof | None:
 def _run(rule: Entry, proof: Proof, content: Content, bench: _Bench, steps: Steps) -> None:
     """One rule on one guide; a rule that falls over takes no other with it."""
     try:
-        for found in _found(rule, proof, content):
-            bench.slip(found, steps)
+        for hit in rule.hits(proof, content):
+            if hit.where != 0:
+                bench.slip(finding(rule, hit, proof.configurations), steps)
     except Exception as error:
         bench.faults.append(fault(error, rule.name, bench.guide.path))
 
@@ -118,12 +119,6 @@ def _folders(files: frozenset[str]) -> frozenset[str]:
         while (path := path.rpartition("/")[0]) and path not in found:
             found.add(path)
     return frozenset(found)
-
-
-def _found(rule: Entry, proof: Proof, content: Content) -> Iterator[Finding]:
-    for hit in rule.hits(proof, content):
-        if hit.where != 0:
-            yield finding(rule, hit, proof.configurations)
 
 
 def _gathered(rules: Iterable[Entry], alone: Content, bench: _Bench) -> Iterator[tuple[str, Any]]:

@@ -51,6 +51,12 @@ class Layout:
         return tuple(one for one in self.device.connectors if one.source and where[one.key])
 
     @cached_property
+    def carrying(self) -> tuple[Link, ...]:
+        """The links that carry a function."""
+        links = (thing for thing in self.device.things.values() if isinstance(thing, Link))
+        return tuple(link for link in links if link.carries)
+
+    @cached_property
     def through(self) -> dict[str, tuple[Joint, ...]]:
         """By part: the joints whose ends come together only while it is fitted."""
         found: dict[str, dict[str, Joint]] = {}

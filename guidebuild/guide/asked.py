@@ -7,6 +7,7 @@ from guidebuild.device.record import Device
 from guidebuild.device.things import Hole
 from guidebuild.guide.guide import Guide, KitUse
 from guidebuild.guide.inside import conditions
+from guidebuild.source.remembered import remembered
 
 
 def asked(guide: Guide, device: Device) -> Iterator[Condition]:
@@ -24,8 +25,13 @@ def asked(guide: Guide, device: Device) -> Iterator[Condition]:
             yield from conditions(step)
 
 
-def of_device(device: Device) -> Iterator[Condition]:
+@remembered
+def of_device(device: Device) -> tuple[Condition, ...]:
     """Which entries are there, and which of several values of a hole's keys holds."""
+    return tuple(_of_things(device))
+
+
+def _of_things(device: Device) -> Iterator[Condition]:
     for thing in device.things.values():
         if thing.when is not None:
             yield thing.when

@@ -30,7 +30,8 @@ class Paragraph:
     @property
     def text(self) -> str:
         """The paragraph as plain text."""
-        return "".join(run.text for run in self.runs)
+        runs = self.runs
+        return runs[0].text if len(runs) == 1 else "".join([run.text for run in runs])
 
 
 @dataclass(frozen=True, slots=True)

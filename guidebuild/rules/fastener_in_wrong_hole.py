@@ -47,8 +47,10 @@ def check(proof: Proof) -> Iterator[Hit]:
     groups: dict[Span, list[Mixed]] = {}
     for hole, move, one in screws_going_in(proof):
         sources = _sources(proof, move)
+        if not sources:
+            continue
         wrong = [where_another(proof, hole, source, one.where) for source in sources]
-        where = reduce(and_, wrong) if wrong else 0
+        where = reduce(and_, wrong)
         if where:
             groups.setdefault(move.act.block, []).append(Mixed(hole, sources[0], move, where))
     for group in groups.values():

@@ -5,9 +5,10 @@ The reader has only words to find it by, and two screws side by side have the sa
 Source: common practice, no source.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from guidebuild.device.naming import subject
+from guidebuild.device.record import Device
 from guidebuild.device.states import Kind
 from guidebuild.guide.content import Content
 from guidebuild.guide.inside import steps_with
@@ -16,6 +17,7 @@ from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.mistake import Move
 from guidebuild.proof.proof import Passage, Proof
 from guidebuild.source.finding import Category
+from guidebuild.source.remembered import remembered
 from guidebuild.source.span import Span
 
 RULE = Rule(category=Category.SUSPICIOUS)
@@ -28,7 +30,7 @@ _SHOWN = (Kind.FASTENER, Kind.CONNECTOR)  # parts and clips are found by their s
 
 
 def check(proof: Proof, content: Content) -> Iterator[Hit]:
-    drawn = _in_views(proof, content)
+    drawn = _in_views(proof.device, content.drawn)
     told: set[str] = set()
     with_picture = {step.id for step in steps_with(proof.guide, Picture)}
     for passage in proof.passages:
@@ -50,11 +52,12 @@ def _moves(passage: Passage) -> Iterator[Move]:
     return (one.doing for one in passage.walked if isinstance(one.doing, Move))
 
 
-def _in_views(proof: Proof, content: Content) -> set[str]:
+@remembered
+def _in_views(device: Device, of_files: Mapping[str, frozenset[str]]) -> set[str]:
     """Ids that some view of the record shows: outlines, holes with a place, groups of a drawing."""
-    drawn = {id_ for view in proof.device.views.values() for id_ in view.outline}
-    drawn |= {hole.id for hole in proof.device.holes if hole.xy is not None}
-    for view in proof.device.views.values():
+    drawn = {id_ for view in device.views.values() for id_ in view.outline}
+    drawn |= {hole.id for hole in device.holes if hole.xy is not None}
+    for view in device.views.values():
         if view.file is not None:
-            drawn |= content.drawn.get(f"{proof.device.folder}/{view.file.text}", frozenset())
+            drawn |= of_files.get(f"{device.folder}/{view.file.text}", frozenset())
     return drawn

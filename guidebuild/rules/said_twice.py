@@ -22,7 +22,7 @@ from guidebuild.guide.blocks.part import PartAct
 from guidebuild.guide.inside import acts
 from guidebuild.guide.language.commands import command
 from guidebuild.guide.language.lists import Lists, lists
-from guidebuild.guide.language.spoken import Sentence, Sort, spoken
+from guidebuild.guide.language.spoken import Sort, spoken
 from guidebuild.guide.language.words import tokens
 from guidebuild.guide.step import Step
 from guidebuild.proof.hit import Hit, Rule
@@ -54,14 +54,16 @@ def check(proof: Proof) -> Iterator[Hit]:
     for sentence in spoken(proof.guide) if words else ():
         assert words is not None
         if sentence.sort is Sort.STEP and sentence.step is not None:
-            act = _twin(sentence, sentence.step, proof.device, words)
+            said, ways = _told(sentence.text, words)
+            act = _twin(said, ways, sentence.step, proof.device, words) if ways else None
             if act is not None:
                 yield Hit(sentence.at(), related=(Related(act.span, "the act that says it"),))
 
 
-def _twin(sentence: Sentence, step: Step, device: Device, words: Lists) -> Act | None:
-    said, ways = _told(sentence.text, words)
-    for act in acts(step) if ways else ():
+def _twin(
+    said: tuple[str, ...], ways: tuple[Way, ...], step: Step, device: Device, words: Lists
+) -> Act | None:
+    for act in acts(step):
         verbs = next((parts for parts, verbs in ways if act.verb.value in verbs), None)
         if verbs and _only_names(said, verbs, act, device, words):
             return act

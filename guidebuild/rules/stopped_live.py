@@ -16,7 +16,7 @@ from guidebuild.device.record import POWER
 from guidebuild.guide.blocks.check import Check
 from guidebuild.proof.hit import Hit, Rule
 from guidebuild.proof.proof import Proof, Snapshot
-from guidebuild.proof.questions.history import put_there
+from guidebuild.proof.questions.history import by_verb, put_there
 from guidebuild.proof.questions.standing import live, opened
 from guidebuild.source.finding import Category, Related
 from guidebuild.source.said import Said
@@ -56,15 +56,14 @@ def check(proof: Proof) -> Iterator[Hit]:
 
 
 def _stops(proof: Proof) -> Iterator[Stop]:
-    for passage in proof.passages:
-        for one in passage.walked:
-            if isinstance(one.doing, Check) and one.doing.stop is not None:
-                yield _stop(proof, one.doing.stop, one.before, one.where)
+    for one in by_verb(proof).get(None, ()):
+        if isinstance(one.doing, Check) and one.doing.stop is not None:
+            yield _stop(proof, one.doing.stop, one.before, one.where)
     for stage in proof.guide.stages:
-        ends = [one for one in proof.passages if one.stage.id == stage.id and one.shown]
         for said in (stage.remedy.stop if stage.remedy else None, stage.then):
-            if said is not None and ends:
-                yield _stop(proof, said, ends[-1].after, ends[-1].shown)
+            if said is not None:
+                ends = [one for one in proof.passages if one.stage.id == stage.id and one.shown]
+                yield from (_stop(proof, said, end.after, end.shown) for end in ends[-1:])
 
 
 def _stop(proof: Proof, said: Said, there: Snapshot, where: int) -> Stop:

@@ -10,6 +10,7 @@ SI); from memory.
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from guidebuild.guide.language.spoken import spoken
 from guidebuild.proof.hit import Hit, Rule
@@ -39,9 +40,14 @@ _PATTERN = re.compile(
 )
 
 
+@lru_cache(maxsize=4096)
+def _quantities(text: str) -> tuple[re.Match[str], ...]:
+    return tuple(_PATTERN.finditer(text)) if _FIGURE.search(text) else ()
+
+
 def check(proof: Proof) -> Iterator[Hit]:
     for sentence in spoken(proof.guide):
-        for found in _PATTERN.finditer(sentence.text) if _FIGURE.search(sentence.text) else ():
+        for found in _quantities(sentence.text):
             if sentence.text[: found.start()].endswith("("):
                 continue  # the SI value stands before the bracket
             instead = list(_INSTEAD)[int((found.lastgroup or "u0")[1:])]

@@ -42,7 +42,7 @@ def check(proof: Proof) -> Iterator[Hit]:
         on = one.where & one.before.surely(POWER, State.IN)
         off = one.where ^ on
         told ^= told & off
-        if _is_work(proof, one.doing) and on ^ (on & told):
+        if on ^ (on & told) and _is_work(proof, one.doing):
             words = subject(proof.device, [one.doing.thing])
             there = put_there(proof, [POWER], one.doing, on)
             yield Hit(place(one.doing), words, there, on ^ (on & told), shown(proof, one.step))

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum
+from functools import lru_cache
 
 from guidebuild.guide.blocks.act import Act
 from guidebuild.guide.blocks.caution import Caution
@@ -84,7 +85,8 @@ def _item(item: Item, step: Step) -> Iterator[Sentence]:
         case Paragraph() | Bullets() | Quote():
             yield from _prose(item, Sort.STEP, step)
         case Act(note=note, if_stuck=stuck):
-            yield from _said((note, stuck), Sort.NOTE, step)
+            if note is not None or stuck is not None:
+                yield from _said((note, stuck), Sort.NOTE, step)
         case Check(expect=expect, note=note):
             yield from _said((expect,), Sort.CHECK, step)
             yield from _said((note,), Sort.NOTE, step)
@@ -97,8 +99,8 @@ def _item(item: Item, step: Step) -> Iterator[Sentence]:
 def _prose(block: Prose, sort: Sort, step: Step | None) -> Iterator[Sentence]:
     for paragraph in _paragraphs(block):
         text = paragraph.text
-        for start, end in sentences(text):
-            yield Sentence(text[start:end], sort, step, paragraph, start)
+        for start, words in _sentences(text):
+            yield Sentence(words, sort, step, paragraph, start)
 
 
 def _paragraphs(block: Prose) -> Iterator[Paragraph]:
@@ -116,6 +118,12 @@ def _paragraphs(block: Prose) -> Iterator[Paragraph]:
 
 def _said(all_said: tuple[Said | None, ...], sort: Sort, step: Step) -> Iterator[Sentence]:
     for said in all_said:
-        for start, end in sentences(said.text) if said else ():
-            assert said is not None
-            yield Sentence(said.text[start:end], sort, step, said, start)
+        if said is not None:
+            for start, words in _sentences(said.text):
+                yield Sentence(words, sort, step, said, start)
+
+
+@lru_cache(maxsize=4096)
+def _sentences(text: str) -> tuple[tuple[int, str], ...]:
+    """Each sentence and where it begins: the same object again for the same words, which is known at once."""
+    return tuple([(start, text[start:end]) for start, end in sentences(text)])

@@ -1,7 +1,6 @@
 """A check with power needs power on; a check of a function needs what carries it to be in."""
 
 from guidebuild.device.record import POWER
-from guidebuild.device.things import Link
 from guidebuild.guide.blocks.check import Check
 from guidebuild.proof.asking import Lack, lack, lack_of
 from guidebuild.proof.plain import IN, NOT_IN
@@ -20,8 +19,8 @@ def carried(scene: Scene, check: Check, where: int) -> Lack | None:
     """Each plug, contact or screw that carries a tested function and is surely here and not in."""
     tested = {said.text for said in check.tests}
     blames = {}
-    for thing in scene.things.values() if tested else ():
-        if isinstance(thing, Link) and any(said.text in tested for said in thing.carries):
+    for thing in scene.layout.carrying if tested else ():
+        if any(said.text in tested for said in thing.carries):
             bits = scene.both(where, scene.surely(thing.key, NOT_IN))
             if bits:
                 blames[thing.key] = bits

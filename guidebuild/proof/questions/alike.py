@@ -74,6 +74,9 @@ def _looks(screw: Screw) -> tuple[str | Decimal | None, ...]:
     return screw.thread, screw.head, screw.drive, screw.length
 
 
+_PUT_IN = frozenset({Verb.REFIT, Verb.START})
+
+
 @remembered
 def screws_going_in(proof: Proof) -> tuple[tuple[Hole, Move, Walked], ...]:
     """Every screw that is put in, in document order."""
@@ -83,7 +86,7 @@ def screws_going_in(proof: Proof) -> tuple[tuple[Hole, Move, Walked], ...]:
 def _going_in(proof: Proof) -> Iterator[tuple[Hole, Move, Walked]]:
     for one in walked(proof):
         move = one.doing
-        if isinstance(move, Move) and (move.verb is Verb.REFIT or move.verb is Verb.START):
+        if isinstance(move, Move) and move.verb in _PUT_IN:
             thing = proof.device.things[move.thing]
             if isinstance(thing, Hole):
                 yield thing, move, one

@@ -11,6 +11,10 @@ T = TypeVar("T")
 
 def values(proof: Proof, cases: Sequence[Case[T]], where: int) -> Iterator[tuple[T, int]]:
     """Each value with the configurations of `where` in which it is the one."""
+    if len(cases) == 1 and cases[0].when is None:
+        if where:
+            yield cases[0].value, where
+        return
     for case in cases:
         here = where & proof.configurations.bits(case.when)
         if here:

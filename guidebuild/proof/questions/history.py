@@ -20,12 +20,15 @@ def walked(proof: Proof) -> tuple[Walked, ...]:
 
 
 @remembered
-def by_verb(proof: Proof) -> Mapping[Verb, tuple[Walked, ...]]:
-    """The acts of each verb, in document order; a verb that the guide does not do is not among them."""
-    found: dict[Verb, list[Walked]] = {}
+def by_verb(proof: Proof) -> Mapping[Verb | None, tuple[Walked, ...]]:
+    """The acts of each verb in document order, the checks under None; what the guide does not do is not there."""
+    found: dict[Verb | None, list[Walked]] = {}
     for one in walked(proof):
-        if isinstance(one.doing, Move):
-            found.setdefault(one.doing.verb, []).append(one)
+        verb = one.doing.verb if isinstance(one.doing, Move) else None
+        if verb in found:
+            found[verb].append(one)
+        else:
+            found[verb] = [one]
     return {verb: tuple(acts) for verb, acts in found.items()}
 
 

@@ -37,12 +37,14 @@ def _all_driven(proof: Proof) -> tuple[Driven, ...]:
 
 
 def _driven(proof: Proof) -> Iterator[Driven]:
+    things = proof.device.things
     for one in walked(proof):
-        if isinstance(one.doing, Move) and one.doing.verb in DRIVEN:
-            hole = proof.device.things[one.doing.thing]
+        move = one.doing
+        if isinstance(move, Move) and move.verb in DRIVEN:
+            hole = things[move.thing]
             if isinstance(hole, Hole):
                 for screw, where in values(proof, hole.screw, one.where):
-                    yield Driven(hole, screw, one.doing, where)
+                    yield Driven(hole, screw, move, where)
 
 
 @remembered

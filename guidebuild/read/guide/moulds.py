@@ -82,13 +82,22 @@ def _span(value: Span, at: int, block: Span) -> Cast:
 
 
 def _said(value: Said, at: int, block: Span) -> Cast:
-    if value.span.source is not block.source:
-        raise NoMould
-    text, start, end = value.text, value.span.start - at, value.span.end - at
+    text, start, end = _words(value, at, block)
     return lambda source, offset, whole: Said(text, Span(source, offset + start, offset + end))
 
 
+def _words(value: Said, at: int, block: Span) -> tuple[str, int, int]:
+    if value.span.source is not block.source:
+        raise NoMould
+    return value.text, value.span.start - at, value.span.end - at
+
+
 def _tuple(value: tuple[Any, ...], at: int, block: Span) -> Cast | None:
+    if value and all(type(one) is Said for one in value):  # ids, mostly
+        ids = [_words(one, at, block) for one in value]
+        return lambda source, offset, whole: tuple(
+            [Said(text, Span(source, offset + start, offset + end)) for text, start, end in ids]
+        )
     casts = [_cast(one, at, block) for one in value]
     if not any(casts):
         return None
