@@ -6,6 +6,7 @@ import pytest
 
 from tests.browser.chrome import Browser
 from tests.browser.hostile.corpus import PAYLOADS
+from tests.browser.hostile.jobs import loaded
 from tests.browser.hostile.looking import seen, watching
 from tests.browser.site import GUIDES, Site
 
@@ -51,3 +52,10 @@ def test_no_file_of_the_site_is_named_by_what_a_person_wrote_but_the_guides(site
     """File names come from content paths, which the reader and the check of names hold to a-z 0-9 . _ -."""
     names = {path.relative_to(site.folder).as_posix() for path in Path(site.folder).rglob("*")}
     assert all(set(name) <= set("abcdefghijklmnopqrstuvwxyz0123456789._-/STARF") for name in names)
+
+
+def test_damaged_records_do_not_stop_the_page(browser: Browser, site: Site) -> None:
+    """A sample; `python -m tests.browser.hostile.jobs` loads as many as are asked for."""
+    answered, wrong = loaded(browser, site.folder / GUIDES[-1], site.folder, 100)
+    assert wrong == []
+    assert answered == 100
