@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from guidebuild.build.check import check
+from guidebuild.build.held_back import names
 from guidebuild.build.last_site import LastSite, Now, last_site
 from guidebuild.build.listing import others
 from guidebuild.build.parts.packing import packed
@@ -25,6 +26,11 @@ class Made:
     written: int = 0
     kept: tuple[str, ...] = ()
 
+    @property
+    def held_back(self) -> tuple[str, ...]:
+        """The released guides whose pages say that they are not for work."""
+        return names(self.site.result.content)
+
     def report(self, prefix: str = "") -> report.Report:
         """The check's report, with the faults of the outputs."""
         return self.site.report(prefix)
@@ -40,7 +46,7 @@ def make(
 ) -> Made:
     """Build the site of a content folder into `out`.
 
-    Findings do not stop it, an author wants to see a draft; a fault of ours does, and the old site stays. With
+    Findings do not stop it, an author wants to see a draft (but see `held_back`); a fault of ours does, and the old site stays. With
     `cache`, pages of which nothing changed since the last build stay as they lie there.
     Trouble where `out` and the content lie in each other, or `out` can't be written.
     """

@@ -12,6 +12,7 @@ from typing import Any
 from guidebuild.build import outputs
 from guidebuild.build.check import check_and_keep
 from guidebuild.build.fault import fault
+from guidebuild.build.held_back import held_back
 from guidebuild.build.last_site import LastSite, Now
 from guidebuild.build.parts.packing import packed, unpacked
 from guidebuild.build.result import CheckResult
@@ -44,7 +45,7 @@ def renewed(
 
     None where it must be made at once: other guides have pages than before, or there are other languages.
     """
-    result = check_and_keep(root, progress, stale)
+    result = held_back(check_and_keep(root, progress, stale))
     if result.faults or result.content is None:
         return SiteFiles(result)
     try:

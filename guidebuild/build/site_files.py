@@ -9,6 +9,7 @@ from guidebuild.build import outputs
 from guidebuild.build.catalogues import has_catalogue
 from guidebuild.build.check import check_and_keep
 from guidebuild.build.fault import fault
+from guidebuild.build.held_back import held_back
 from guidebuild.build.pictures import PICTURES
 from guidebuild.build.result import CheckResult
 from guidebuild.build.rules_site import rules_page
@@ -57,7 +58,7 @@ def site_files(
     root: Path, chosen: Chosen = ALL, progress: Progress = lambda done, total: None
 ) -> SiteFiles:
     """Everything that the outputs make of a content folder. Findings do not stop it: an author wants to see a draft."""
-    result = check_and_keep(root, progress)
+    result = held_back(check_and_keep(root, progress))
     content = result.content
     if result.faults or content is None:
         return SiteFiles(result)

@@ -1,7 +1,7 @@
 """One part made: its guides checked, or built, and laid into a folder."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from hashlib import sha256
 from pathlib import Path
@@ -11,6 +11,7 @@ from guidebuild.build import outputs
 from guidebuild.build.batch import Batch
 from guidebuild.build.check import result_of
 from guidebuild.build.fault import fault
+from guidebuild.build.held_back import held_back
 from guidebuild.build.make import apart
 from guidebuild.build.parts.elsewhere import OtherParts
 from guidebuild.build.parts.part import Origin, files_of
@@ -67,7 +68,11 @@ def make_part(
 def _built(
     root: Path, wanted: Wanted, batch: Batch, paths: frozenset[str]
 ) -> list[tuple[str, Made]]:
-    content, proofs = batch.content, batch.proofs
+    checked = replace(
+        result_of(batch, whole=False), content=batch.content, proofs=tuple(batch.proofs)
+    )
+    held = held_back(checked)
+    content, proofs = held.content, held.proofs
     if batch.faults or content is None or any(one.faults for one in batch.outcomes):
         return []
     try:

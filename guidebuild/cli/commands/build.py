@@ -2,7 +2,8 @@
 
 PATH is a content folder; where none is given, the folder `content`, or else the one that you are in.
 The site is written beside its place and swapped in when it is whole. Files in that place which guidebuild did not
-write stay there. Findings do not stop a build, but the exit code tells of them.
+write stay there. Findings do not stop a build, but the exit code tells of them, and the pages of a released guide
+with errors say that it is not for work.
 """
 
 import sys
@@ -52,6 +53,9 @@ def run(args: Namespace) -> int:
     reporting.write(reports, report)
     for remark in remarks(made.site.languages, chosen.languages) if made.written else ():
         print(remark, file=sys.stderr)
+    for name in made.held_back if made.written else ():
+        told = "has errors: its pages say that it is not for work"
+        print(f"{name} is released and {told}.", file=sys.stderr)
     if made.written:
         print(f"Written: {made.written} files. Open {out}/START.html.", file=sys.stderr)
     return codes.of(report, args.trace)
