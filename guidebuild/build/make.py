@@ -46,8 +46,8 @@ def make(
 ) -> Made:
     """Build the site of a content folder into `out`.
 
-    Findings do not stop it, an author wants to see a draft (but see `held_back`); a fault of ours does, and the old site stays. With
-    `cache`, pages of which nothing changed since the last build stay as they lie there.
+    Findings do not stop it, an author wants to see a draft (see `held_back`, too); a fault of ours does, and the old
+    site stays. With `cache`, pages of which nothing changed since the last build stay as they lie there.
     Trouble where `out` and the content lie in each other, or `out` can't be written.
     """
     apart(root, out)
