@@ -77,6 +77,33 @@ def test_a_click_lands_within_half_a_per_cent(browser: Browser, preview: Preview
         assert abs(found - Decimal(asked)) < size * Decimal("0.005")
 
 
+@pytest.mark.parametrize("point", ["head-flex", "plate-screws.right"])
+def test_a_click_on_a_photograph_lands_within_half_a_per_cent(
+    browser: Browser, preview: Preview, point: str
+) -> None:
+    opened(browser, preview)
+    name = {"head-flex": "head-plugs.jpg"}.get(point, "plug-plate.jpg")
+    x, y = browser.value(f"""(() => {{
+      const select = document.querySelector('.preview-bar select');
+      select.value = '{point}';
+      select.dispatchEvent(new Event('change'));
+      const image = [...document.querySelectorAll('.photo img')].find(one => one.src.includes('{name[:-4]}'));
+      image.scrollIntoView({{block: 'center'}});
+      const box = image.getBoundingClientRect();
+      return [box.left + box.width * 0.613, box.top + box.height * 0.287];
+    }})()""")
+    before = preview.record.read_bytes().decode()
+    click(browser, x, y)
+    until(lambda: preview.record.read_bytes().decode() != before)
+    after = preview.record.read_bytes().decode()
+    assert sum(map(str.__ne__, before.splitlines(), after.splitlines())) == 1
+    assert before.count("#") == after.count("#")
+    pictures = read_content(preview.root)[0].devices["larch-p2"].pictures
+    found = pictures[name].points[point]
+    for one, wanted in zip(found, (Decimal("61.3"), Decimal("28.7")), strict=True):
+        assert abs(one - wanted) < Decimal("0.5")
+
+
 def test_a_save_comes_on_the_screen_where_the_reader_was(
     browser: Browser, preview: Preview
 ) -> None:

@@ -6,7 +6,7 @@
   const bar = document.createElement("div");
   const status = document.createElement("span");
   const select = document.createElement("select");
-  let views = [];
+  let views = [], pictures = {};
   bar.className = "preview-bar";
   select.setAttribute("aria-label", "What to place");
   bar.append(status, select);
@@ -37,7 +37,7 @@
 
   const tell = async () => {
     const told = await (await fetch("/preview/told?page=" + encodeURIComponent(page))).json();
-    views = told.views;
+    ({ views, pictures } = told);
     told.findings.forEach(beside);
     status.textContent = told.findings.length ? told.findings.length + " findings" : "nothing found";
     select.append(new Option("Place: nothing", ""), ...told.places.map((id) => new Option("Place: " + id, id)));
@@ -67,24 +67,36 @@
     }
   };
 
+  // The symbol of a layer that a use leads to, through runs of shapes that stand once in the page.
+  const layer = (use, depth = 0) => {
+    const href = use.getAttribute("href") || "";
+    if (href.startsWith("#v-") || depth > 8) return href;
+    const run = document.getElementById(href.slice(1));
+    const found = run ? [...run.querySelectorAll("use")].map((one) => layer(one, depth + 1)) : [];
+    return found.find((one) => one.startsWith("#v-")) || "";
+  };
+
   // Where on a view (mm) or a picture (per cent) the mouse is.
   const spot = (event) => {
+    const photo = event.target.closest(".photo");
     const view = event.target.closest("svg.view");
-    if (view) {
+    if (view && !photo) {
       const drawn = view.querySelector(":scope > g");
-      const use = drawn && drawn.querySelector('use[href^="#v-"]');
-      if (!use) return null;
+      const uses = drawn ? [...drawn.querySelectorAll("use")].map((one) => layer(one)) : [];
+      const href = uses.find((one) => one.startsWith("#v-"));
+      if (!href) return null;
       const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(drawn.getScreenCTM().inverse());
-      const shown = views.filter((id) => use.getAttribute("href").startsWith("#v-" + id + "-"));
+      const shown = views.filter((id) => href.startsWith("#v-" + id + "-"));
       const name = shown.sort((one, other) => other.length - one.length)[0];
       return name && { on: "view", name, x: at.x, y: at.y };
     }
-    const photo = event.target.closest(".photo");
     const image = photo && photo.querySelector("img");
     if (!image) return null;
     const box = image.getBoundingClientRect();
     const x = (event.clientX - box.left) / box.width * 100, y = (event.clientY - box.top) / box.height * 100;
-    return { on: "picture", name: new URL(image.currentSrc || image.src).pathname.split("/").pop(), x, y };
+    const shown = decodeURIComponent(new URL(image.src).pathname).replace(/^\/|-\d+\.\w+$/g, "");
+    return pictures[shown] && x >= 0 && x <= 100 && y >= 0 && y <= 100
+      ? { on: "picture", name: pictures[shown], x, y } : null;
   };
 
   addEventListener("click", async (event) => {

@@ -4,17 +4,16 @@ import os
 import threading
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from decimal import Decimal
 from hashlib import sha256
-from pathlib import Path, PurePosixPath
+from pathlib import Path
 from time import monotonic
 from typing import Any
 
 from guidebuild.build.preview.alone import alone
+from guidebuild.build.preview.clicks import file_of, pictures
 from guidebuild.build.preview.place import Click, NoPlace, placed
 from guidebuild.build.scratch import write
 from guidebuild.build.site_files import Chosen, SiteFiles, site_files
-from guidebuild.device.record import Device
 from guidebuild.guide.content import GuideRead
 from guidebuild.outputs.html.paths import guide_page
 from guidebuild.reports.parts.slip import Slip
@@ -112,6 +111,7 @@ class Pages:
             "findings": self._findings(read),
             "places": places,
             "views": list(read.device.views) if read is not None else [],
+            "pictures": pictures(read.guide) if read is not None else {},
         }
 
     def guide_at(self, page: str) -> GuideRead | None:
@@ -127,11 +127,11 @@ class Pages:
         read = self.guide_at(page)
         if read is None:
             raise NoPlace("This page is no guide.")
-        path = _file_of(read.device, click)
-        name = _picture_of(read.device, click) if click.on == "picture" else click.name
+        if click.on == "picture" and click.name not in pictures(read.guide).values():
+            raise NoPlace("This page does not show that picture.")
+        path = file_of(read.device, click)
         text = (self.root / path).read_bytes().decode("utf-8-sig")
-        new = placed(text, Click(click.on, name, click.id, click.x, click.y))
-        write(self.root, {path: new})
+        write(self.root, {path: placed(text, click)})
         return path
 
     def _findings(self, read: GuideRead | None) -> list[dict[str, str]]:
@@ -155,34 +155,3 @@ class Pages:
     def _language(self) -> str:
         content = self.site.result.content if self.site else None
         return content.settings.languages[0] if content else "en"
-
-
-def _file_of(device: Device, click: Click) -> str:
-    """The record's file in which the thing stands: one record may be based on another."""
-    keys = device.names.get(click.id, ())
-    if not keys:
-        raise NoPlace(f"{click.id} is not in this record.")
-    return device.things[keys[0]].span.source.path
-
-
-def _picture_of(device: Device, click: Click) -> str:
-    """The picture's own file name; a page has its renditions, `plate-960.webp` of `plate.jpg`."""
-    stem = PurePosixPath(click.name).stem.rpartition("-")[0] or PurePosixPath(click.name).stem
-    for name in device.pictures:
-        if PurePosixPath(name).stem.lower() == stem:
-            return name
-    return f"{stem}.jpg"
-
-
-def click_of(data: Mapping[str, Any]) -> Click:
-    """A click as the page sends it; NoPlace where it is none."""
-    try:
-        x, y = Decimal(str(data["x"])), Decimal(str(data["y"]))
-        if not (x.is_finite() and y.is_finite() and abs(x) < 100_000 and abs(y) < 100_000):
-            raise ValueError
-        on, name, id_ = str(data["on"]), str(data["name"]), str(data["id"])
-    except (KeyError, ValueError, ArithmeticError):
-        raise NoPlace("That is no place on a picture.") from None
-    if on not in ("view", "picture"):
-        raise NoPlace("That is no place on a picture.")
-    return Click(on, name, id_, x, y)

@@ -10,7 +10,8 @@ from mimetypes import guess_type
 from typing import Any
 from urllib.parse import parse_qs, unquote, urlsplit
 
-from guidebuild.build.preview.pages import Pages, click_of
+from guidebuild.build.preview.clicks import click_of
+from guidebuild.build.preview.pages import Pages
 from guidebuild.build.preview.place import NoPlace
 
 ADDRESS = "127.0.0.1"  # never another: who is not at this machine has no business here
