@@ -28,7 +28,10 @@ class Target:
 
 @dataclass(frozen=True, slots=True)
 class Leader:
-    """The landing runs from `outer` to `bend`, the oblique part from there to `tip`. `side`: -1 left, 1 right."""
+    """The landing runs from `outer` to `bend`, the oblique part from there to `tip`. `side`: -1 left, 1 right.
+
+    `cell` is the room of the number on its landing.
+    """
 
     label: str
     side: int
@@ -36,12 +39,7 @@ class Leader:
     bend: Point
     tip: Point
     target: int
-
-    @property
-    def cell(self) -> Box:
-        """The room of the number on its landing."""
-        left = min(self.outer[0], self.bend[0])
-        return Box(left, self.outer[1] - HIGH, abs(self.outer[0] - self.bend[0]), HIGH + 1)
+    cell: Box
 
     @property
     def middle(self) -> float:
@@ -77,7 +75,8 @@ def leader(index: int, target: Target, side: int, outline: Box, angle: int, shif
     towards = atan2(target.at[1] - y, target.at[0] - x)
     back = target.radius if target.edge is None else _to_edge(target.at, target.edge, towards)
     tip = (target.at[0] - back * cos(towards), target.at[1] - back * sin(towards))
-    return Leader(target.label, side, (outer, y), (x, y), tip, index)
+    cell = Box(min(outer, x), y - HIGH, abs(outer - x), HIGH + 1)
+    return Leader(target.label, side, (outer, y), (x, y), tip, index, cell)
 
 
 def _to_edge(at: Point, edge: Box, towards: float) -> float:

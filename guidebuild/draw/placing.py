@@ -25,13 +25,11 @@ def place(targets: Sequence[Target], outline: Box, room: Box) -> list[Leader]:
     many as were found; the caller says the rest in words.
     """
     every = tuple(targets)
+    table = _Table(every, outline, room)
     best: list[Leader] = []
     for angles in (_ANGLES, _ANGLES + _CROWDED):
         for left, right in _splits(every, outline):
-            found = [
-                *_side(every, left, -1, outline, room, angles),
-                *_side(every, right, 1, outline, room, angles),
-            ]
+            found = [*_side(table, left, -1, angles), *_side(table, right, 1, angles)]
             if len(found) > len(best):
                 best = found
             if len(best) == len(every):
@@ -68,59 +66,70 @@ def _splits(targets: tuple[Target, ...], outline: Box) -> Iterator[tuple[list[in
         yield order[:cut], order[cut:]
 
 
-def _side(
-    targets: tuple[Target, ...],
-    mine: list[int],
-    side: int,
-    outline: Box,
-    room: Box,
-    angles: tuple[int, ...],
-) -> list[Leader]:
+class _Table:
+    """All leaders that targets could have, each worked out once: every split of the targets asks for them."""
+
+    def __init__(self, targets: tuple[Target, ...], outline: Box, room: Box) -> None:
+        self.targets, self.outline, self.room = targets, outline, room
+        self._leaders: dict[tuple[int, int, int, float], Leader | None] = {}
+        self._over: dict[tuple[int, int, int, float], bool] = {}
+        self._choices: dict[tuple[int, int, int], list[Leader]] = {}
+
+    def leader(self, index: int, side: int, angle: int, shift: float) -> Leader | None:
+        """None where its number would not stand in the room."""
+        key = (index, side, angle, shift)
+        if key not in self._leaders:
+            one = leader(index, self.targets[index], side, self.outline, angle, shift)
+            self._leaders[key] = one if self.room.holds(one.cell) else None
+        return self._leaders[key]
+
+    def over(self, one: Leader, angle: int, shift: float) -> bool:
+        """Whether a leader passes over another target."""
+        key = (one.target, one.side, angle, shift)
+        if key not in self._over:
+            self._over[key] = runs_over(one, self.targets)
+        return self._over[key]
+
+    def choices(self, index: int, side: int, angles: tuple[int, ...]) -> list[Leader]:
+        """Every leader that this target could have on this side, the best first."""
+        key = (index, side, len(angles))
+        if key not in self._choices:
+            found = []
+            for angle in angles:
+                for shift in _SHIFTS:
+                    one = self.leader(index, side, angle, shift)
+                    if one is not None:
+                        over = _OVER if self.over(one, angle, shift) else 0.0
+                        found.append((one.length + abs(shift) + abs(angle) / 3 + over, one))
+            found.sort(key=lambda pair: pair[0])
+            self._choices[key] = [one for _, one in found]
+        return self._choices[key]
+
+
+def _side(table: _Table, mine: list[int], side: int, angles: tuple[int, ...]) -> list[Leader]:
+    targets = table.targets
     mine = sorted(mine, key=lambda i: (targets[i].at[1], targets[i].at[0]))
-    parallel = _parallel(targets, mine, side, outline, room)
+    parallel = _parallel(table, mine, side)
     if parallel is not None:
         return parallel
-    choices = [_choices(targets, i, side, outline, room, angles) for i in mine]
-    walk = _Walk(choices)
+    walk = _Walk([table.choices(i, side, angles) for i in mine])
     walk.go(0)
     return walk.best
 
 
-def _parallel(
-    targets: tuple[Target, ...], mine: list[int], side: int, outline: Box, room: Box
-) -> list[Leader] | None:
+def _parallel(table: _Table, mine: list[int], side: int) -> list[Leader] | None:
     """All leaders of a side at one angle: the shortest such set, None where they do not fit."""
-    rows = ([leader(i, targets[i], side, outline, angle, 0) for i in mine] for angle in _ANGLES)
-    good = [
-        row for row in rows if _all_fit(row, room) and not any(runs_over(r, targets) for r in row)
-    ]
+    good = []
+    for angle in _ANGLES:
+        found = [table.leader(i, side, angle, 0) for i in mine]
+        row = [one for one in found if one is not None and not table.over(one, angle, 0)]
+        if len(row) == len(mine) and _all_fit(row):
+            good.append(row)
     return min(good, key=lambda row: sum(one.length for one in row)) if good else None
 
 
-def _all_fit(row: list[Leader], room: Box) -> bool:
-    if not all(room.holds(one.cell) for one in row):
-        return False
+def _all_fit(row: list[Leader]) -> bool:
     return all(fits(one, other) for i, one in enumerate(row) for other in row[:i])
-
-
-def _choices(
-    targets: tuple[Target, ...],
-    index: int,
-    side: int,
-    outline: Box,
-    room: Box,
-    angles: tuple[int, ...],
-) -> list[Leader]:
-    """Every leader that this target could have on this side, the best first."""
-    found = []
-    for angle in angles:
-        for shift in _SHIFTS:
-            one = leader(index, targets[index], side, outline, angle, shift)
-            if room.holds(one.cell):
-                over = _OVER if runs_over(one, targets) else 0.0
-                found.append((one.length + abs(shift) + abs(angle) / 3 + over, one))
-    found.sort(key=lambda pair: pair[0])
-    return [one for _, one in found]
 
 
 class _Walk:
