@@ -4,14 +4,15 @@ import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cache
+from html import escape as escaped
 from itertools import pairwise
 from typing import TypeAlias
-from xml.sax.saxutils import escape, quoteattr
 
 _NEEDLESS = re.compile(
     r"[ ,]+(?=-)"
 )  # what parts two numbers of a path where the second has a sign
 _WORDS = re.compile("<text|#_|#v-")  # words, or symbols in which words may be
+_BLANKS = {ord(one): f"&#{ord(one)};" for one in "\n\r\t"}  # else they would be read as spaces
 _SPECIAL = re.compile(r"[&<>\"\n\r\t]")
 
 Point = tuple[float, float]
@@ -98,7 +99,7 @@ def _name(key: str) -> str:
 
 def _quoted(value: str) -> str:
     """A page has thousands of attributes, and hardly one with a character that must be escaped."""
-    return quoteattr(value) if _SPECIAL.search(value) else f'"{value}"'
+    return f'"{escaped(value).translate(_BLANKS)}"' if _SPECIAL.search(value) else f'"{value}"'
 
 
 def path(class_: str, data: str, **attributes: str | float | None) -> str:
@@ -132,7 +133,7 @@ def text(
     """Words on the base line `at`; `size` is the height of the type in the drawing's units, unless said around it."""
     return element(
         "text",
-        escape(words),
+        escaped(words, quote=False),
         class_=class_,
         x=at[0],
         y=at[1],
@@ -155,8 +156,8 @@ def drawing(
     Without a title it is an ornament that screen readers pass over. Title and description are its first
     children, from which browsers take name and description (SVG-AAM); so no ids are needed.
     """
-    said = [element("title", escape(title))] if title else []
-    said += [element("desc", escape(description))] if description else []
+    said = [element("title", escaped(title, quote=False))] if title else []
+    said += [element("desc", escaped(description, quote=False))] if description else []
     return element(
         "svg",
         *said,
