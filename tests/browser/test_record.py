@@ -2,6 +2,9 @@
 
 import json
 
+from tests import needs
+from tests.browser.chrome import A4, Browser
+from tests.browser.paper import Paper
 from tests.browser.reader import BOARD, Reader
 from tests.browser.site import Site
 from tests.browser.window import Window
@@ -88,3 +91,16 @@ def test_a_value_is_judged_by_its_limits(window: Window, site: Site) -> None:
     reader.write(box, "350")
     assert "Outside: do not go on." in reader.seen(".verdict")
     reader.write(box, "")
+
+
+@needs.program("pdftotext")
+def test_what_was_written_is_printed_whole(browser: Browser, site: Site) -> None:
+    """However long it is: a field on the screen scrolls, one on paper can't."""
+    reader = Reader(browser, site)
+    serial = "P2-00417/" + "0123456789" * 6
+    reader.write("record.serial", serial)
+    reader.write("record.who", "M. Example, third floor, room 3.14, by the window")
+    paper = Paper(browser.printed(A4))
+    told = "".join(paper.sides)
+    assert serial in told and "room3.14,bythewindow" in told
+    assert paper.beyond(8, A4) == []

@@ -16,6 +16,11 @@ function showRecord() {
   copyRecord();
 }
 
+/* on paper a field is as long as what stands in it */
+addEventListener("beforeprint", () => {
+  all("input[type=text]").forEach((input) => (input.parentElement.dataset.written = input.value));
+});
+
 let writing = 0;
 if (guide) {
   addEventListener("input", (event) => {
