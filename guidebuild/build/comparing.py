@@ -35,9 +35,10 @@ def compare(root: Path, names: Sequence[str], since: str = "", until: str = "") 
         old, _ = read_content(before)
         new, _ = (old, None) if before == after else read_content(after)
         first, second = names[0], names[-1]
+        now = f"{second} as it is now" if since else second
         words = (
             (f"{first} at {since}" if since else first),
-            (f"{second} at {until}" if until else second),
+            (f"{second} at {until}" if until else now),
         )
         if first.endswith(".md") != second.endswith(".md"):
             raise Trouble("Compare two records, or two guides; these are one of each.")

@@ -11,6 +11,7 @@ from guidebuild.cli.main import main
 from guidebuild.plan.depth.chart import chart
 from guidebuild.plan.depth.classes import tool_class
 from guidebuild.plan.depth.table import Index, as_data, index, table
+from guidebuild.plan.draft.names import name, title
 from guidebuild.plan.index import LABEL
 from tests.plan.drafted import CONTENT
 
@@ -74,7 +75,12 @@ def test_data_holds_no_binary_fractions() -> None:
 
 def test_the_table_has_a_line_for_each_part() -> None:
     device, rows = depth_of(CONTENT, "larch-p2")
-    assert table(device, rows).count("\n") == len(rows) + 1
+    lines = table(device, rows).splitlines()
+    assert [line.split("  ")[0] for line in lines[1 : len(rows) + 1]] == [
+        title(name(device, row.depth.part)) for row in rows
+    ]
+    assert lines[-1].startswith("Tools: 1 Screwdriver PH1, 2 ")
+    assert max(map(len, lines[:-1])) <= 100
 
 
 def test_the_drawing_marks_exactly_what_comes_off() -> None:

@@ -16,11 +16,7 @@ def text(one: str, other: str, found: Sequence[Difference]) -> str:
         ]
     if not found:
         lines.append("There is no difference.")
-    steps = {(step.path, step.step) for each in found for step in each.steps}
-    lines += [
-        "",
-        f"{_count(len(found), 'difference')}; {_count(len(steps), 'step')} of guides to look at.",
-    ]
+    lines += ["", _summary(found)]
     return "\n".join(lines) + "\n"
 
 
@@ -45,9 +41,15 @@ h2 {{ font-size: 1rem; margin: 0 }}
 ul {{ margin: 0; padding-left: 1.2rem }}
 </style></head><body>
 <h1>{escape(one)} against {escape(other)}</h1>
+<p>{escape(_summary(found))}</p>
 {empty}<table><thead><tr><th>What is different</th><th>Steps to look at</th></tr></thead><tbody>{rows}</tbody></table>
 </body></html>
 """
+
+
+def _summary(found: Sequence[Difference]) -> str:
+    steps = {(step.path, step.step) for each in found for step in each.steps}
+    return f"{_count(len(found), 'difference')}; {_count(len(steps), 'step')} of guides to look at."
 
 
 def _steps(steps: Sequence[Touched]) -> str:

@@ -12,27 +12,42 @@ from guidebuild.plan.draft.names import name, title
 
 CELL, HEAD, TEXT = 26, 150, 210  # px: a cell, room for the slanted names, room for the row's name
 FAR = 110  # px: room for steps and points
+OWN = 'fill="#fdfdf9" stroke="#222" stroke-width="2"'
+LEAST = 560  # px: the line at the foot stands on one line
+FOOT = 72  # px: what the marks mean, and that it is an estimate
 
 
 def chart(device: Device, found: Sequence[Depth], label: str) -> str:
     """An SVG; every mark is also told in words in its title."""
     rows = sorted((one for one in found if one.steps), key=lambda one: (one.steps or (0, 0))[1])
     columns = [one.part for one in rows if any(one.part in row.off for row in rows)]
-    width = TEXT + CELL * len(columns) + FAR
-    height = HEAD + CELL * len(rows) + 40
+    width = max(LEAST, TEXT + CELL * len(columns) + FAR)
+    height = HEAD + CELL * len(rows) + FOOT
     parts = [
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width} {height}" width="{width}" height="{height}" '
         'font-family="Atkinson Hyperlegible, sans-serif" font-size="13">',
         f"<title>{escape(f'What must come off for what: {device.name.text}')}</title>",
         f'<rect width="{width}" height="{height}" fill="#fdfdf9"/>',
+        f'<text x="8" y="22" font-size="16" font-weight="bold">{escape(device.name.text)}</text>',
+        '<text x="8" y="40">What must come off for what</text>',
     ]
     parts += [_column(device, number, key) for number, key in enumerate(columns)]
     for number, row in enumerate(rows):
         parts += _row(device, number, row, columns)
+    parts += _legend(HEAD + CELL * len(rows) + 14)
     parts.append(
         f'<text x="8" y="{height - 12}" font-size="10" fill="#555">{escape(label[:150])}</text></svg>\n'
     )
     return "\n".join(parts)
+
+
+def _legend(y: int) -> list[str]:
+    return [
+        f'<rect x="8" y="{y}" width="16" height="16" fill="#222"/>',
+        f'<text x="32" y="{y + 13}">comes off first</text>',
+        f'<rect x="150" y="{y}" width="16" height="16" {OWN}/>',
+        f'<text x="174" y="{y + 13}">the part itself</text>',
+    ]
 
 
 def _column(device: Device, number: int, key: str) -> str:
@@ -55,7 +70,7 @@ def _row(device: Device, number: int, row: Depth, columns: Sequence[str]) -> lis
             x = TEXT + CELL * place
             own = key == row.part
             words = f"{called}: {'comes off' if own else 'the ' + name(device, key) + ' comes off first'}"
-            fill = 'fill="#fdfdf9" stroke="#222" stroke-width="2"' if own else 'fill="#222"'
+            fill = OWN if own else 'fill="#222"'
             found.append(
                 f'<rect x="{x + 5}" y="{y + 5}" width="16" height="16" {fill}><title>{escape(words)}</title></rect>'
             )

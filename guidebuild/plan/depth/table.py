@@ -73,7 +73,8 @@ def index(
 
 
 def table(device: Device, rows: Sequence[Row]) -> str:
-    """A line each part, the columns as wide as they need to be."""
+    """A line each part, the columns as wide as they need to be; tools by number, and their names below."""
+    tools = {tool: str(n) for n, tool in enumerate(_tools(rows), 1)}
     lines: list[tuple[str, ...]] = [
         ("part", "steps", "parts", "screws", "plugs", "changes", "tools", "used up", "points")
     ]
@@ -91,16 +92,22 @@ def table(device: Device, rows: Sequence[Row]) -> str:
                 else "0",
             str(one.plugs),
             str(one.changes),
-            ", ".join(one.tools) or "none",
+            " ".join(tools[tool] for tool in one.tools) or "none",
             ", ".join(name(device, key) for key in one.materials) or "nothing",
             "{} {} {}".format(*(row.points or ("", "", ""))),
         ))  # fmt: skip
     widths = [max(len(line[at]) for line in lines) for at in range(len(lines[0]))]
-    return "".join(
+    shown = [
         "  ".join(cell.ljust(width) for cell, width in zip(line, widths, strict=True)).rstrip()
-        + "\n"
         for line in lines
-    )
+    ]
+    named = ", ".join(f"{number} {tool}" for tool, number in tools.items())
+    return "\n".join([*shown, *(["", f"Tools: {named}."] if named else [])]) + "\n"
+
+
+def _tools(rows: Sequence[Row]) -> list[str]:
+    """All tools, each once, in the order in which they are met."""
+    return list(dict.fromkeys(tool for row in rows for tool in row.depth.tools))
 
 
 def as_data(device: Device, rows: Sequence[Row], found: Index) -> dict[str, Any]:
