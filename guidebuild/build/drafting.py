@@ -14,6 +14,7 @@ from guidebuild.plan.draft.draft import Drafted, Wish, draft
 from guidebuild.plan.draft.goals import BRINGS
 from guidebuild.plan.draft.markdown import markdown
 from guidebuild.plan.draft.names import listed
+from guidebuild.plan.stuck import circle
 from guidebuild.read.content import read_content
 
 
@@ -41,12 +42,25 @@ def drafted(root: Path, asked: Asked) -> tuple[str, str, Drafted]:
     wish = Wish(asked.goal, tuple(part.key for part in parts), kits, form)
     found = draft(device, guides_of(content, device.id), wish)
     if found is None:
-        raise Trouble(
-            f"The record of {device.id} leaves no way to {listed([part.id for part in parts])}: something "
-            "holds, hides or guards it that can't be opened before it."
-        )
+        raise _no_way(device, parts)
     path = f"guides/{device.id}/{_slug(found)}.md"
     return path, markdown(found.script), found
+
+
+def _no_way(device: Device, parts: Sequence[Part]) -> Trouble:
+    """Which things of the record wait for one another."""
+    them = listed([part.id for part in parts])
+    for part in parts:
+        round_ = circle(device, part.key)
+        if round_:
+            return Trouble(
+                f"The record of {device.id} leaves no way to {them}, as it goes round in a circle: "
+                f"{'; '.join(round_)}. Correct `behind`, `guards`, `in` or `at` of one of them."
+            )
+    return Trouble(
+        f"The record of {device.id} leaves no way to {them}: something holds, hides or guards it "
+        "that can't be opened before it."
+    )
 
 
 def put(target: Path, text: str, force: bool) -> None:
