@@ -142,6 +142,8 @@ def test_the_four_signal_words_are_four_words_in_every_language(language: str) -
         ("de", "Das Berühren der Bolzen vermeiden.", False),
         ("fr", "N’approchez pas la main des goujons.", False),
         ("fr", "Toucher les goujons.", True),
+        ("fr", "Il n'est permis à personne d'y toucher.", False),
+        ("it", "Toccare i perni con un'altra chiave.", True),
         ("es", "Evite tocar los espárragos.", False),
         ("es", "Tocar los espárragos.", True),
         ("ja", "ボルトに触れないでください。", False),

@@ -49,5 +49,5 @@ def may_deny(text: str, language: str) -> bool:
     if not lists:
         return True
     words = "|".join(lists)
-    found = re.search(rf"(?<!\w)(?:{words})(?!\w)", bare.replace("’", "'"))
-    return found is not None or "n'" in bare.replace("’", "'")
+    elided = r"|(?<!\w)n'" if short == "fr" else ""  # it leans on the word behind it
+    return re.search(rf"(?<!\w)(?:{words})(?!\w){elided}", bare.replace("’", "'")) is not None
