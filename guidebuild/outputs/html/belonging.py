@@ -7,20 +7,25 @@ from guidebuild.guide.guide import Guide
 from guidebuild.guide.inside import pictures_in
 from guidebuild.outputs.html.edition import Edition
 from guidebuild.outputs.html.films import Films, film_path, pieces
+from guidebuild.outputs.html.looks import look_path
 from guidebuild.outputs.html.paths import guide_page, tray_page
 from guidebuild.outputs.html.photos import photo_path
+from guidebuild.outputs.html.pictured import Pictured
+from guidebuild.proof.proof import Proof
 
 
-def belonging(
-    editions: Sequence[Edition], photos: Mapping[str, Photo], films: Films
-) -> dict[str, frozenset[str]]:
+def belonging(editions: Sequence[Edition], pictures: Pictured) -> dict[str, frozenset[str]]:
     """Content path of each guide -> the site paths that it may have; a file may be of several guides."""
     found: dict[str, frozenset[str]] = {}
     for edition in editions:
         for proof in edition.proofs:
             path = proof.guide.path
             pages = {guide_page(path, edition.language), tray_page(path, edition.language)}
-            shown = {*_photos(proof.guide, photos), *_films(proof.guide, films)}
+            shown = {
+                *_photos(proof.guide, pictures.photos),
+                *_films(proof.guide, pictures.films),
+                *_look(proof, pictures),
+            }
             found[path] = found.get(path, frozenset()) | pages | shown
     return found
 
@@ -39,3 +44,9 @@ def _films(guide: Guide, films: Films) -> Iterator[str]:
             yield film_path(film.path)
             for still in film.stills.values():
                 yield photo_path(still.path, still.file)
+
+
+def _look(proof: Proof, pictures: Pictured) -> Iterator[str]:
+    look = pictures.looks.get(look_path(proof.device))
+    if look is not None and look.file is not None:
+        yield photo_path(look.path, look.file)

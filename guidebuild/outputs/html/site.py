@@ -3,21 +3,19 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from guidebuild.draw.photo import Photo
 from guidebuild.draw.view import Drawn
 from guidebuild.guide.content import Content
 from guidebuild.guide.settings import Settings
 from guidebuild.outputs.html.assets import assets
 from guidebuild.outputs.html.belonging import belonging
 from guidebuild.outputs.html.edition import Edition, tongues
-from guidebuild.outputs.html.films import Films, film_files, films_of
 from guidebuild.outputs.html.links import links
 from guidebuild.outputs.html.page.guide import GuideView, guide_view
 from guidebuild.outputs.html.page.reading import Reading, reading
 from guidebuild.outputs.html.page.start import GuideEntry, entry, start_view
 from guidebuild.outputs.html.page.tray import tray_view
 from guidebuild.outputs.html.paths import RULES, guide_page, root_of, start_page, tray_page
-from guidebuild.outputs.html.photos import photo_files, photographs
+from guidebuild.outputs.html.pictured import Pictured, pictured
 from guidebuild.outputs.html.render import page
 from guidebuild.outputs.html.views import Load, SeenAs, seen_as, views_of
 from guidebuild.outputs.made import Elsewhere, Listed, Made, nowhere
@@ -49,19 +47,17 @@ def make_pages(
     theme = content.settings.theme
     files: dict[str, bytes] = dict(assets(theme))
     drawn = views_of(proofs, load)
-    photos = photographs(proofs, load)
-    files |= dict(photo_files(photos))
     own = Edition(content.settings.languages[0], content, tuple(proofs))
     editions = (own, *translations)
-    films = films_of(proofs, load, editions)
-    files |= dict(film_files(films))
+    shown = pictured(proofs, load, editions)
+    files |= dict(shown.files())
     listed = {}
     for edition in editions:
         entries: list[GuideEntry] = []
-        files |= dict(_edition(theme, edition, editions, drawn, photos, films, elsewhere, entries))
+        files |= dict(_edition(theme, edition, editions, drawn, shown, elsewhere, entries))
         listed[edition.language] = tuple(entries)
     guides = {one.language: [proof.guide.path for proof in one.proofs] for one in editions}
-    return Made(files, listed, guides, belonging(editions, photos, films))
+    return Made(files, listed, guides, belonging(editions, shown))
 
 
 def make_lists(settings: Settings, listed: Listed) -> Mapping[str, bytes]:
@@ -74,8 +70,7 @@ def _edition(
     edition: Edition,
     editions: Sequence[Edition],
     drawn: Mapping[SeenAs, Mapping[str, Drawn]],
-    photos: Mapping[str, Photo],
-    films: Films,
+    pictures: Pictured,
     elsewhere: Elsewhere,
     entries: list[GuideEntry],
 ) -> Files:
@@ -87,7 +82,9 @@ def _edition(
         said = reading(proof, language, content.tools, content.settings, edition.stale, link)
         path = proof.guide.path
         root = root_of(guide_page(path, language))
-        said = replace(said, photos=photos, films=films, root=root)
+        said = replace(
+            said, photos=pictures.photos, films=pictures.films, looks=pictures.looks, root=root
+        )
         view = guide_view(said, drawn[seen_as(proof.device)])
         entries.append(entry(guide_page(path, language), proof.device.id, view))
         shown = [one.language for one in editions if path in one.paths]

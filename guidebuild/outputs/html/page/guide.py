@@ -15,6 +15,7 @@ from guidebuild.outputs.html.page.after import AfterCare, after_care
 from guidebuild.outputs.html.page.before import Fact, before_facts, who_for
 from guidebuild.outputs.html.page.behind import names_behind
 from guidebuild.outputs.html.page.faults import Fault, faults
+from guidebuild.outputs.html.page.identify import Identity, identity
 from guidebuild.outputs.html.page.index import Found, found_by
 from guidebuild.outputs.html.page.kits import inspections
 from guidebuild.outputs.html.page.left import LeftRow, left_rows
@@ -65,7 +66,7 @@ class GuideView:
     waiting: Text
     who: Text
     screws_out: int
-    identify: Text
+    identify: Identity | None
     before: tuple[Fact, ...]
     tools: tuple[ToolRow, ...]
     kits: tuple[Text, ...]
@@ -132,9 +133,7 @@ def guide_view(reading: Reading, drawn: Mapping[str, Drawn]) -> GuideView:
         waiting=waiting_time(reading),
         who=who_for(reading),
         screws_out=len(reading.labels.loose),
-        identify=reading.author.words(reading.device.identify.expect)
-        if reading.device.identify
-        else (),
+        identify=identity(reading),
         before=before_facts(reading),
         tools=tool_rows(reading, everything),
         kits=tuple(reading.author.words(kit.name) for kit in reading.kits),

@@ -13,6 +13,7 @@ from guidebuild.guide.configurations import Configurations
 from guidebuild.guide.guide import Guide
 from guidebuild.guide.settings import Settings
 from guidebuild.outputs.html.films import Films
+from guidebuild.outputs.html.looks import Look
 from guidebuild.outputs.html.page.author import Author
 from guidebuild.outputs.html.page.labels import Labels, labels, printed
 from guidebuild.outputs.html.page.numbers import Numbers, numbers
@@ -39,6 +40,7 @@ class Reading:
     author: Author
     photos: Mapping[str, Photo] = field(default_factory=dict)  # by content path
     films: Films = field(default_factory=Films)
+    looks: Mapping[str, Look] = field(default_factory=dict)  # by content path
     root: str = ""  # how the page gets to the site's root
     known: dict[str, Text] = field(default_factory=dict, repr=False)  # names, asked in every step
 
