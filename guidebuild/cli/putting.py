@@ -27,6 +27,9 @@ def told(root: Path, target: Path, trace: bool) -> int:
     within = whole.relative_to(root).as_posix()
     result = check(root, within, cache=False)
     report = result.report(asking.prefix(root))
+    if not report.slips and not report.guides:
+        print(f"{_short(target)} is read without findings. No guide uses it yet.")
+        return codes.of(report, trace)
     reporting.write(reporting.wanted([]), report)
     return codes.of(report, trace)
 

@@ -22,7 +22,7 @@ LAMP = """\
 part;on;under;held by;called;to;screw;torque;count;works;hazard
 Lamp base;;;charge;Charge of the board;;;;;;danger: The board holds 300 V. / Contact kills. / Wait for 60 s.
 Mains lead;;;mains plug;Mains plug;;;;;;danger: The lead carries 230 V. / Contact kills. / Pull the plug first.
-Hood;;;screws;;;M3x6 pan PH1;0,5 N·m;2;;
-Tube;;Hood;plug;Tube plug;Ballast;;;;Light;caution: The tube is thin glass. / Splinters cut. / Wear gloves.
-Ballast;;Hood+Tube;screws;;;M4x8 pan PH2;by hand;2;;
+Upper glass hood;;;screws;;;M3x6 pan PH1;0,5 N·m;2;;
+Tube;;Upper glass hood;plug;Tube plug;Ballast;;;;Light;caution: The tube is thin glass. / Splinters cut. / Wear gloves.
+Ballast;;Upper glass hood+Tube;screws;;;M4x8 pan PH2;by hand;2;;
 """

@@ -76,7 +76,7 @@ def test_sizes_make_views_in_which_each_screw_lies_on_its_part(tmp_path: Path) -
 def test_mains_and_charge_are_gone_first(tmp_path: Path) -> None:
     root = started(LAMP, "Lamp base", tmp_path)
     _, text, _ = drafted(root, Asked("d", "ballast"))
-    order = ("disconnect: mains-plug", "release: charge-of-the-board", "remove: hood")
+    order = ("disconnect: mains-plug", "release: charge-of-the-board", "remove: upper-glass-hood")
     places = [text.index(words) for words in order]
     assert places == sorted(places)
 

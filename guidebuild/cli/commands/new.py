@@ -96,6 +96,10 @@ def _device(args: Namespace) -> int:
     found = putting.put(root, root / made.path, made.text, args.force, args.trace)
     if not first:
         _add_tools(root, removals)
+    print(
+        f"Next: `guidebuild new kit KIT --brings PART`, `guidebuild draft {args.id} PART`.",
+        file=sys.stderr,
+    )
     return found
 
 

@@ -1,17 +1,26 @@
 """The sentences of a draft: what is expected, and what to do when it is not so."""
 
+import re
 from collections.abc import Sequence
 
 from guidebuild.device.naming import lowered
 from guidebuild.device.record import Device
 from guidebuild.plan.draft.names import name, names, plural, title
 
+_PROTECTS = re.compile(r"\b(earth|earthing|ground|grounding|protective)\b", re.IGNORECASE)
 MANY = 2  # of more plugs the function is named
 
 
+def protects(device: Device, function: str) -> bool:
+    """Whether it is there for a person's safety, so that switching on shows nothing: an earth is measured."""
+    return _PROTECTS.search(device.functions[function].text) is not None
+
+
 def works(device: Device, function: str) -> str:
-    """`Keys and display work as before.`"""
+    """`Keys and display work as before.`; an earth passes a test instead."""
     said = device.functions[function].text
+    if protects(device, function):
+        return f"{title(said)} passes the test that your local code asks for."
     return f"{title(said)} {'work' if plural(lowered(said)) else 'works'} as before."
 
 
@@ -27,6 +36,8 @@ def sits(device: Device, function: str, links: Sequence[str]) -> str:
 def fails(device: Device, function: str) -> str:
     """The heading of a remedy: `Printing does not work`."""
     said = device.functions[function].text
+    if protects(device, function):
+        return f"{title(said)} is not in order"
     return f"{title(said)} {'do' if plural(lowered(said)) else 'does'} not work"
 
 
@@ -39,8 +50,8 @@ def give_up(device: Device, noun: str, sources: Sequence[str], live: bool) -> st
     return f"{off} {names(device, sources)}{rest}. Ask the help line."
 
 
-def stop(device: Device, noun: str, sources: Sequence[str]) -> str:
-    """What to do when the closed device does not do what it did."""
-    if not sources:
+def stop(noun: str, powered: bool, plugged: bool) -> str:
+    """What to do when the closed device does not do what it did. `plugged`: it is fed from outside."""
+    if not powered:
         return f"Mark the {noun} as not ready for use, and ask the help line."
-    return f"Switch the {noun} off and unplug it. Ask the help line."
+    return f"Switch the {noun} off{' and unplug it' if plugged else ''}. Ask the help line."

@@ -108,7 +108,7 @@ class Tester:
         desk, everywhere = self.desk, self.desk.cases.everywhere
         if not powered:
             text = f"The {desk.noun} is closed, and nothing is left on the tray."
-            stop = sentences.stop(desk.device, desk.noun, [])
+            stop = sentences.stop(desk.noun, False, False)
             check = Block("check", ({"expect": text, "stop": stop, **self._tests(tried)},))
             return [*more, writer.step([], f"Look at the {desk.noun}", [check], "test-closed")]
         reconnect = [Work(Verb.RECONNECT, (key,), self._there(key)) for key in mains]
@@ -127,8 +127,12 @@ class Tester:
 
     def _as_before(self) -> Block:
         text = f"The {self.desk.noun} works as before, and nothing is left on the tray."
-        stop = sentences.stop(self.desk.device, self.desk.noun, self.sources)
+        stop = self._stop()
         return Block("check", ({"expect": text, "powered": True, "stop": stop},))
+
+    def _stop(self) -> str:
+        plugged = any(is_outside(self.bench, key) for key in self.sources)
+        return sentences.stop(self.desk.noun, bool(self.sources), plugged)
 
     def _there(self, key: str) -> int:
         return self.bench.layout.presence.where[key]
@@ -151,12 +155,12 @@ class Tester:
                 else sentences.sits(desk.device, one.function, one.links)
             )
             entry: dict[str, Value] = {"expect": expect, "tests": one.function}
-            if live and not self.lent([one]):
+            if live and not self.lent([one]) and not sentences.protects(desk.device, one.function):
                 entry["powered"] = True
             if one.function in remedies:
                 entry["if-not"] = desk.slug(remedies[one.function])
             else:
-                entry["stop"] = sentences.stop(desk.device, desk.noun, self.sources)
+                entry["stop"] = self._stop()
             when = condition(desk.cases, one.where)
             if when:
                 entry["when"] = when

@@ -80,7 +80,10 @@ def _of_plugs(device: Device, works: list[Work], about: str | None) -> str:
     keys = [key for one in works for key in one.keys]
     opening = works[-1].verb is Verb.DISCONNECT
     if len(keys) == 1:
-        verb = "Open" if opening else "Connect"
+        thing = device.things[keys[0]]
+        style = thing.style.text if isinstance(thing, Connector) and thing.style else ""
+        pulled = isinstance(thing, Connector) and thing.source and style == "push-in"
+        verb = ("Pull out" if pulled else "Open") if opening else "Connect"
         return f"{verb} the {name(device, keys[0])}"
     part = shared_end(device, keys, [about] if about else ())
     if part is not None and len(keys) > 2:

@@ -2,13 +2,15 @@
 
 from collections.abc import Sequence
 
+from guidebuild.device.naming import lowered
 from guidebuild.plan.start.ids import Ids
 from guidebuild.plan.start.strip import Hold, Removal
 
 _WORDS = {
     "fastener": "screw", "captive": "screw", "connector": "plug", "mains": "plug", "source": "plug",
-    "spring": "load", "calibration": "setting",
+    "spring": "load", "calibration": "setting", "press": "press-fit",
 }  # fmt: skip
+LONG = 3  # words of a part's name: one more behind them would be hard to read
 
 
 class Stripped:
@@ -43,7 +45,10 @@ class Stripped:
             return hold.called
         same = [other for other in one.holds if other.kind == hold.kind]
         number = next(n for n, other in enumerate(same) if other is hold)
-        return f"{one.part} {_word(hold)}" + (f" {number + 1}" if number else "")
+        again = f" {number + 1}" if number else ""
+        if len(one.part.split()) >= LONG:
+            return f"{_word(hold).capitalize()}{again} of the {lowered(one.part)}"
+        return f"{one.part} {_word(hold)}{again}"
 
     def id_of(self, one: Removal, hold: Hold) -> str:
         """The id of its entry."""
