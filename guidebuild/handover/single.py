@@ -15,7 +15,9 @@ _SCRIPT = re.compile(r'<script src="([^"]+)"(?: defer)?></script>')
 _PICTURE = re.compile(
     r'(<(?:img|source|video|track|a class="enlarge")\b[^>]*?\s(?:src|href|poster))="([^"#]+)(#[^"]*)?"'
 )
-_SET = re.compile(r'\ssrcset="[^"]*"')
+# of a picture in several sizes and formats the one stays that every browser shows
+_SET = re.compile(r'<source\b[^>]*\ssrcset="[^"]*"[^>]*>|\s(?:srcset|sizes)="[^"]*"')
+_TONGUE = re.compile(r'(<a\b[^>]*?\sdata-elsewhere="[^"]*"[^>]*?)\shreflang="[^"]*"')
 _LINK = re.compile(r'(<a\b[^>]*?\shref)="([^"#]*)(#[^"]*)?"')
 _URL = re.compile(r'url\("([^"#:]+)"\)')
 _POLICY = re.compile(r'(<meta http-equiv="Content-Security-Policy" content=")[^"]*(">)')
@@ -56,6 +58,7 @@ def single(path: str, files: Mapping[str, bytes]) -> bytes:
     page = _SET.sub("", page)
     page = _PICTURE.sub(lambda found: _inside(found, near, files), page)
     page = _LINK.sub(lambda found: _link(found, path, near, files), page)
+    page = _TONGUE.sub(r"\1", page)
     page = _STYLE.sub(style, page)
     page = _SCRIPT.sub(script, page)
     return _POLICY.sub(lambda found: found[1] + _policy(sums) + found[2], page).encode()
