@@ -48,7 +48,7 @@ class Item:
 
 @dataclass(frozen=True, slots=True)
 class Tally:
-    """`screws` says how many are out; the rest are lists that may be empty."""
+    """`screws` says how many are out, then lists that may be empty. `fed`: the device has power, or may have."""
 
     screws: tuple[Held, ...]
     pockets: tuple[Pocket, ...]
@@ -56,6 +56,8 @@ class Tally:
     parts: tuple[Item, ...]
     renew: tuple[Item, ...]
     stores: tuple[Item, ...]
+    fed: bool = True
+    has_plugs: bool = True
 
     @property
     def empty(self) -> bool:
@@ -76,6 +78,8 @@ def tally(reading: Reading, passage: Passage) -> Tally:
         parts=tuple(moment.parts()),
         renew=tuple(moment.renew()),
         stores=tuple(moment.stores()),
+        fed=_powered(reading),
+        has_plugs=bool(reading.device.connectors),
     )
 
 
