@@ -49,7 +49,7 @@ class Form:
 
     def reset(self, scene: Scene) -> None:
         """Back to the old result."""
-        saved = scene.room / f"saved-{self.name}"
+        saved = scene.old.parent / f"saved-{self.name}"
         if self.place.is_file():
             shutil.copy2(saved, self.place)
         else:
@@ -79,7 +79,7 @@ def prepared(form: Form, scene: Scene) -> Form:
     else:
         form.make(scene.old)
     form.before = form.now()
-    saved = scene.room / f"saved-{form.name}"
+    saved = scene.old.parent / f"saved-{form.name}"
     shutil.copy2(form.place, saved) if form.place.is_file() else shutil.copytree(form.place, saved)
     assert form.before != form.after
     took = []
