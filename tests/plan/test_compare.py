@@ -140,9 +140,33 @@ def test_two_issues_of_a_guide(root: Path) -> None:
         "- reconnect: sensor-plug\n  with: spudger\n```\n\nPull",
     )
     words = told(compare(root, [HEAD], since="HEAD"))
-    assert "The issue: 3 instead of 2." in words
-    assert 'In the step "Connect the head" this is new: reconnect sensor-plug with spudger' in words
+    assert "The issue: 3; it was: 2." in words
+    assert (
+        'In the step "Connect the head" this is new: reconnect sensor-plug; with spudger' in words
+    )
     assert 'In the step "Connect the head" this is gone: reconnect sensor-plug' in words
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "words"),
+    [
+        ("max: 30 %", "max: 20 %", "Before the work, charge: 20 % at most; it was: 30 % at most."),
+        ("torque: 0.30 N·m", "torque: 0.32 N·m", "torque 0.32 N·m"),
+        ("hold: 1 s", "hold: 2 s", "; hold 2 s"),
+        ("ends: {charge-lead: open}\n", "", "How things end: nothing; it was: charge-lead "),
+        (
+            "](plug-plate.jpg)",
+            "](head-plugs.jpg)",
+            "this is new: the picture head-plugs.jpg: The plug",
+        ),
+    ],
+)
+def test_nothing_that_a_guide_says_changes_in_silence(
+    root: Path, old: str, new: str, words: str
+) -> None:
+    change(root, HEAD, old, new)
+    found = told(compare(root, [HEAD], since="HEAD"))
+    assert any(words in one for one in found), found
 
 
 def test_two_commits_against_each_other(root: Path) -> None:

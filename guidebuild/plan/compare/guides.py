@@ -1,19 +1,13 @@
 """Two guides, or two issues of one, told apart step by step."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 
-from guidebuild.guide.blocks.act import Act
-from guidebuild.guide.blocks.caution import Caution
-from guidebuild.guide.blocks.check import Check
-from guidebuild.guide.blocks.part import PartAct
-from guidebuild.guide.blocks.use import Use
-from guidebuild.guide.blocks.wait import Wait
+from guidebuild.device.states import State
 from guidebuild.guide.guide import Guide
-from guidebuild.guide.inside import items
-from guidebuild.guide.prose import Paragraph
 from guidebuild.guide.step import Step
 from guidebuild.plan.compare.change import Change, Difference, Touched
 from guidebuild.plan.compare.conditions import written
+from guidebuild.plan.compare.lines import lines
 
 
 def guide_differences(one: Guide, other: Guide) -> list[Difference]:
@@ -42,41 +36,41 @@ def guide_differences(one: Guide, other: Guide) -> list[Difference]:
 
 
 def _front(one: Guide, other: Guide) -> Iterator[Change]:
-    for words, old, new in (
-        ("The title", one.title.text, other.title.text),
-        ("The issue", str(one.issue), str(other.issue)),
-        ("The status", str(one.status), str(other.status)),
-        ("Who may do it", f"{one.skill} {one.only or ''}", f"{other.skill} {other.only or ''}"),
-        ("The goal", _goal(one), _goal(other)),
-        (
-            "What the kits are",
-            ", ".join(use.kit.id for use in one.kits),
-            ", ".join(use.kit.id for use in other.kits),
-        ),
-        ("What is asked for before", _before(one), _before(other)),
-        ("What is done after", "; ".join(map(str, one.after)), "; ".join(map(str, other.after))),
-    ):
+    rows = {"The title": (one.title.text, other.title.text), "The goal": (_goal(one), _goal(other))}
+    for head, said in _ROWS.items():
+        rows[head] = said(one), said(other)
+    for words, (old, new) in rows.items():
         if old != new:
-            yield Change(
-                f"{words}: {new.strip() or 'nothing'} instead of {old.strip() or 'nothing'}.",
-                frozenset(),
-            )
+            was, is_ = (text.strip().rstrip(".") or "nothing" for text in (old, new))
+            yield Change(f"{words}: {is_}; it was: {was}.", frozenset())
+
+
+_ROWS: dict[str, Callable[[Guide], str]] = {
+    "The issue": lambda guide: str(guide.issue),
+    "The status": lambda guide: str(guide.status),
+    "Who may do it": lambda guide: f"{guide.skill or ''} {guide.only or ''}",
+    "Kits": lambda guide: ", ".join(use.kit.id for use in guide.kits),
+    "Before the work, data": lambda guide: str(guide.before.data or ""),
+    "Before the work, charge": lambda guide: _charge(guide),
+    "Before the work, people": lambda guide: str(guide.before.people or ""),
+    "Before the work, bench": lambda guide: ", ".join(map(str, guide.before.bench or ())),
+    "After the work": lambda guide: " ".join(map(str, guide.after)),
+    "How things begin": lambda guide: _states(guide.starts),
+    "How things end": lambda guide: _states(guide.ends),
+}
+
+
+def _charge(guide: Guide) -> str:
+    most = guide.before.charge_most
+    return f"{most:f} % at most" if most is not None else str(guide.before.charge_said or "")
+
+
+def _states(said: Mapping[str, State]) -> str:
+    return ", ".join(f"{id_} {str(state).lower()}" for id_, state in said.items())
 
 
 def _goal(guide: Guide) -> str:
     return f"{guide.goal.verb} {', '.join(said.text for said in guide.goal.parts)}"
-
-
-def _before(guide: Guide) -> str:
-    before = guide.before
-    bench = ", ".join(map(str, before.bench)) if before.bench is not None else None
-    said = (
-        ("data", before.data),
-        ("charge", before.charge_said),
-        ("people", before.people),
-        ("bench", bench),
-    )
-    return "; ".join(f"{word} {value}" for word, value in said if value is not None)
 
 
 def _step(one: Step, other: Step) -> Iterator[str]:
@@ -84,7 +78,7 @@ def _step(one: Step, other: Step) -> Iterator[str]:
         yield f'the heading was "{one.title}".'
     if written(one.when) != written(other.when):
         yield f"the condition is {written(other.when) or 'none'} instead of {written(one.when) or 'none'}."
-    before, after = list(_lines(one)), list(_lines(other))
+    before, after = list(lines(one)), list(lines(other))
     for line in after:
         if line not in before:
             yield f"this is new: {line}"
@@ -93,43 +87,3 @@ def _step(one: Step, other: Step) -> Iterator[str]:
             yield f"this is gone: {line}"
     if sorted(before) == sorted(after) and before != after:
         yield "the same is done in another order."
-
-
-def _lines(step: Step) -> Iterator[str]:
-    """What a step says, a line for each act, check, caution and sentence."""
-    for item in items(step):
-        match item:
-            case Act():
-                yield _act(item)
-            case Check():
-                ways = [
-                    str(said)
-                    for said in (item.if_not, item.stop, *(one.go for one in item.faults))
-                    if said
-                ]
-                tests = f" (tests {', '.join(map(str, item.tests))})" if item.tests else ""
-                yield f"check: {item.expect}{tests}" + (
-                    f"; if not: {', '.join(ways)}" if ways else ""
-                )
-            case Caution():
-                named = ", ".join(map(str, item.hazards)) or f"{item.level}: {item.hazard}"
-                yield f"caution: {named}"
-            case Wait():
-                yield f"wait {item.time.value} {item.time.unit}"
-            case Use():
-                yield f"{item.what}: {', '.join(map(str, item.items))}"
-            case Paragraph():
-                yield f'"{item.text}"'
-            case _:
-                pass
-
-
-def _act(act: Act) -> str:
-    words = f"{act.verb.value} {', '.join(map(str, act.targets))}"
-    if isinstance(act, PartAct) and act.undo:
-        words += f", after undoing {', '.join(map(str, act.undo))}"
-    if isinstance(act, PartAct) and act.do_up:
-        words += f", then do up {', '.join(map(str, act.do_up))}"
-    words += f" with {' or '.join(map(str, act.with_))}" if act.with_ else ""
-    words += f" ({act.note})" if act.note else ""
-    return words + (f" when {written(act.when)}" if act.when else "")

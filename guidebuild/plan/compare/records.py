@@ -36,8 +36,14 @@ def _options(one: Device, other: Device) -> Iterator[Change]:
     after = {option.id: [value.id for value in option.values] for option in other.options}
     for id_ in dict.fromkeys((*before, *after)):
         if before.get(id_) != after.get(id_):
-            answers = ", ".join(after.get(id_, ())) or "nothing any more"
-            yield Change(f"The question {id_} has other answers: {answers}.", frozenset({id_}))
+            answers = ", ".join(after.get(id_, ()))
+            if id_ not in before:
+                words = f"There is a new question, {id_}: {answers}."
+            elif id_ not in after:
+                words = f"The question {id_} is not asked any more."
+            else:
+                words = f"The question {id_} has other answers: {answers}."
+            yield Change(words, frozenset({id_}))
 
 
 def _things(one: Device, other: Device) -> Iterator[tuple[str, str]]:
