@@ -27,6 +27,8 @@ SEVERAL = [  # parts that lie apart, that sit on one another, that carry others,
     ("brindle-e4", ("lamp", "transformer"), "remove"),
     ("brindle-e4", ("fan", "front-panel"), "add"),
     ("alder-v3", ("spring", "valve-cone"), "clean"),
+    ("alder-v3", ("cap", "valve-cone"), "add"),
+    ("larch-p2", ("main-board", "print-head"), "add"),
     ("alder-v3", ("drain-cap", "shim-stack"), "replace"),
 ]
 

@@ -27,6 +27,8 @@ from guidebuild.plan.draft.trials import Trials, is_outside, trials
 from guidebuild.plan.draft.work import Work
 from guidebuild.read.guide.supply import uses, with_packing
 
+FEW = 3  # parts: more would make a long sentence
+
 
 @dataclass(frozen=True, slots=True)
 class Wish:
@@ -128,7 +130,8 @@ class _Draft:
         return found
 
     def _intro(self) -> str:
-        return intro(self.wish.goal, self.device.name.text, self.desk.noun, self.them)
+        them = self.them if len(self.parts) <= FEW else "the parts that its title names"
+        return intro(self.wish.goal, self.device.name.text, self.desk.noun, them)
 
     def _stages(self, way: Ahead) -> Iterator[Stage]:
         every = known(self.guides, self.device)

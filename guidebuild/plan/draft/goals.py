@@ -14,14 +14,22 @@ def intro(goal: str, device: str, noun: str, them: str) -> str:
         case "remove":
             does = f"takes {them} out of the {noun}"
         case "add":
-            does = f"fits {them} to a {noun} that has {'none' if ' and ' not in them else 'them not'} yet"
+            does = f"fits {them} to a {noun} that {_lacks(them)}"
         case _:
             does = f"opens the {noun} to {goal} {them}"
     return f"For the {device}. This guide {does}."
 
 
 def _new(them: str) -> str:
-    return "a new one" if " and " not in them else "new ones"
+    return "new ones" if _several(them) else "a new one"
+
+
+def _lacks(them: str) -> str:
+    return "does not have them yet" if _several(them) else "has none yet"
+
+
+def _several(them: str) -> bool:
+    return " and " in them or them.startswith("the parts")
 
 
 def way_in(goal: str, them: str) -> str:

@@ -13,7 +13,7 @@ from guidebuild.plan.draft.names import name
 from guidebuild.plan.draft.script import Block, Stage, Step
 from guidebuild.plan.draft.steps import closing_groups, opening_groups
 from guidebuild.plan.draft.tester import Tester
-from guidebuild.plan.draft.trials import Trials, is_outside
+from guidebuild.plan.draft.trials import Trials, closed_before, is_outside
 from guidebuild.plan.draft.work import Work
 from guidebuild.plan.draft.writing import Writer
 from guidebuild.plan.graph import numbers
@@ -112,7 +112,9 @@ class SecondHalf:
     ) -> Iterator[Stage]:
         """`fitted`: tasks that belong to fitting the part. `shared` ends the closing, in place of the tasks `skip`."""
         noun = self.desk.noun
-        first = self.found.first if self.found.open_ else frozenset(fitted)
+        first = self.found.first
+        if not self.found.open_:
+            first = closed_before(self.closings, frozenset(fitted))
         left = [one for one in self.closings if one.task not in skip]
         now = [one for one in left if one.task in first]
         yield from self._stage(fit, [*self.begin, *self._fitted(now)])

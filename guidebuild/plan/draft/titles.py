@@ -83,7 +83,7 @@ def _of_plugs(device: Device, works: list[Work], about: str | None) -> str:
         thing = device.things[keys[0]]
         style = thing.style.text if isinstance(thing, Connector) and thing.style else ""
         pulled = isinstance(thing, Connector) and thing.source and style == "push-in"
-        verb = ("Pull out" if pulled else "Open") if opening else "Connect"
+        verb = ("Unplug" if pulled else "Open") if opening else "Connect"
         return f"{verb} the {name(device, keys[0])}"
     part = shared_end(device, keys, [about] if about else ())
     if part is not None and len(keys) > 2:

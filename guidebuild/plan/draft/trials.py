@@ -64,11 +64,11 @@ def trials(
     open_ = tuple(one for one in every if set(one.links) - sources)
     carriers = {key for one in open_ for key in one.links} - sources
     tasks = frozenset(w.task for w in opened if w.task is not None and carriers & set(w.keys))
-    first = _before(closings, tasks)
+    first = closed_before(closings, tasks)
     first |= _screwed_on(bench, closings, first, carriers)
     source = next((one for one in inner if not _is_dangerous(bench, one)), None)
     if source is not None and open_:
-        more = _before(closings, _hard_after(needs, opened, source)) | first
+        more = closed_before(closings, _hard_after(needs, opened, source)) | first
         more |= _screwed_on(bench, closings, more, carriers)
         if not _closes_over(bench, closings, more, carriers):
             return Trials(open_, fed, more, source)
@@ -119,7 +119,7 @@ def _is_dangerous(bench: Bench, work: Work) -> bool:
     return bool(bench.layout.guarding.named(key)) or key in names
 
 
-def _before(closings: Sequence[Closing], tasks: frozenset[int]) -> frozenset[int]:
+def closed_before(closings: Sequence[Closing], tasks: frozenset[int]) -> frozenset[int]:
     """These and all that must be closed before them."""
     after = {one.task: one.after for one in closings}
     found: set[int] = set()
@@ -147,7 +147,7 @@ def _screwed_on(
         for one in closings
         if any(links & set(work.keys) and not _is_soft(bench, work) for work in one.works)
     )
-    more = _before(closings, rigid | tasks)
+    more = closed_before(closings, rigid | tasks)
     return frozenset() if _closes_over(bench, closings, more, carriers) else more
 
 
