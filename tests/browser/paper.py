@@ -44,8 +44,11 @@ class Paper:
     @cached_property
     def sides(self) -> list[str]:
         """The words of every side, without blanks and without the side's own number."""
-        sides = (re.sub(r"\s", "", side) for side in self.text("-raw").split("\f")[:-1])
-        return [re.sub(r"^\d+/\d+|\d+/\d+$", "", side) for side in sides]
+        sides = [re.sub(r"\s", "", side) for side in self.text("-raw").split("\f")[:-1]]
+        own = (f"{number}/{len(sides)}" for number in range(1, len(sides) + 1))
+        return [
+            side.removeprefix(one).removesuffix(one) for side, one in zip(sides, own, strict=True)
+        ]
 
     @cached_property
     def words(self) -> list[Word]:
