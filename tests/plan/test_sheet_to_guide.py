@@ -99,6 +99,13 @@ def test_a_cell_that_can_not_be_read_is_told(column: str, cell: str, words: str)
     assert words in slips[0].words
 
 
+def test_a_line_end_inside_a_cell_is_a_space(tmp_path: Path) -> None:
+    sheet = 'part,held by,called\n"Upper\ncover",screw,"Long\r\nscrew"\n'
+    device = read_content(started(sheet, "Body", tmp_path))[0].devices["d"]
+    assert [part.id for part in device.parts] == ["body", "upper-cover"]
+    assert "long-screw" in device.groups
+
+
 def test_a_second_device_adds_its_tools_to_the_folder(tmp_path: Path) -> None:
     root = started(CLOSER, "Body", tmp_path)
     before = (root / "tools.yaml").read_text(encoding="utf-8")

@@ -16,7 +16,7 @@ from guidebuild.plan.draft.script import (
 )
 
 _NEEDS_QUOTES = re.compile(r"""[-?:,\[\]{}#&*!|>'"%@`]|.*(: | #|:$)|\s|.*\s$|$|~$""")
-_INSIDE_FLOW = re.compile(r".*[,\[\]{}]")
+_INSIDE_FLOW = re.compile(r""".*[,\[\]{}"']""")
 
 
 def markdown(script: Script) -> str:

@@ -20,7 +20,7 @@ def hazards(sheet: Stripped) -> list[tuple[str, dict[str, Value]]]:
                 called.setdefault(hold.danger, f"{sheet.called(one, hold)} hazard")
     return [
         (
-            sheet.ids.of(called[danger], "hazard"),
+            sheet.ids.of(called[danger], f"hazard: {danger}"),
             {
                 danger.level: danger.words,
                 "result": danger.result,

@@ -83,7 +83,7 @@ def read_strip(text: str) -> tuple[list[Removal], list[Slip]]:
     heads: list[str] | None = None
     try:
         for row in rows:
-            cells = [cell.strip() for cell in row]
+            cells = [" ".join(cell.split()) for cell in row]
             if not any(cells):
                 continue
             if heads is not None:
