@@ -1,9 +1,9 @@
 """What a build costs: 500 guides of 40 steps against MkDocs on as many plain pages, and after one edited line.
 
-Run it: `python -m tests.bench.build [GUIDES] [--mkdocs PATH] [--rounds N]`. CPU seconds of whole processes in one run; only their
-ratios mean anything. The plain pages are the same guides' Markdown, their blocks as fenced code. MkDocs, a general
-maker of sites, is the measure; it is brought into an environment of its own, which is thrown away, unless PATH
-names one.
+Run it: `python -m tests.bench.build [GUIDES] [--mkdocs PATH] [--rounds N]`. CPU seconds of whole processes in one run;
+only their ratios mean anything. The plain pages are the same guides' Markdown, their blocks as fenced code. MkDocs, a
+general maker of sites, is the measure; it is brought into an environment of its own, which is thrown away, unless
+PATH names one.
 """
 
 import argparse
