@@ -57,7 +57,7 @@ def renewed(
 def _renewed(
     root: Path, last: LastSite, result: CheckResult, content: Content, wanted: Sequence[str]
 ) -> Renewed | None:
-    before: Entries = unpacked(last.listed)
+    before: Entries = unpacked(last.listed, ours=True)
     if set(result.guides) != set(last.guides) or set(before) != set(last.guides):
         return None
     made = _made(root, content, result.proofs, wanted, before)

@@ -1,6 +1,7 @@
 """Parts that do not fit together, or that somebody has been at, are told before anything is written."""
 
 import json
+import pickle
 import shutil
 from collections.abc import Callable
 from pathlib import Path
@@ -109,7 +110,6 @@ def test_a_part_that_somebody_has_been_at(made: Path, tmp_path: Path, how: str) 
 def test_nothing_runs_that_stands_in_a_part(made: Path, tmp_path: Path) -> None:
     """As a pickle could: what it names is not made, whoever wrote the sums anew."""
     import hashlib
-    import pickle
 
     class Evil:
         def __reduce__(self) -> tuple[Callable[[str], int], tuple[str]]:
@@ -124,6 +124,14 @@ def test_nothing_runs_that_stands_in_a_part(made: Path, tmp_path: Path) -> None:
     with pytest.raises(Trouble, match="damaged"):
         join([made / "p1", part], None)
     assert not (tmp_path / "ran").exists()
+
+
+@pytest.mark.parametrize("bomb", [b"]r\xff\xff\xff\x7f.", b"\x8e\0\0\0\0\x10\0\0\0x.", b"\x97."])
+def test_a_few_bytes_do_not_take_gigabytes(bomb: bytes) -> None:
+    """A memo's place by number, a length that is not there: a pickle of ours is never written so."""
+    for data in (b"\x80\x05" + bomb, packed([])[:2] + pickle.dumps(([], b"\x80\x05" + bomb))[2:]):
+        with pytest.raises((pickle.UnpicklingError, ValueError), match=r"is not read|expected"):
+            unpacked(data)
 
 
 def test_texts_go_along_with_what_stands_in_them() -> None:

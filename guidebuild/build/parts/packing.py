@@ -3,6 +3,7 @@
 import pickle
 from importlib import import_module
 from io import BytesIO
+from pickletools import genops
 from typing import Any
 
 from guidebuild.build.cache.kept import MAY_BE_MADE
@@ -16,6 +17,16 @@ _ALLOWED = {
     "guidebuild.reports.parts.report": {"Fault"},
     "guidebuild.translate.messages.text": {"Age", "Mark", "Piece"},
 }
+
+
+# All that a pickle of ours is written with. Others make a few bytes take gigabytes (a memo's place by number).
+_CODES = (
+    "PROTO FRAME STOP MARK POP POP_MARK MEMOIZE BINGET LONG_BINGET NONE NEWTRUE NEWFALSE BININT BININT1 BININT2 LONG1 "
+    "BINFLOAT SHORT_BINUNICODE BINUNICODE BINUNICODE8 SHORT_BINBYTES BINBYTES BINBYTES8 EMPTY_LIST APPEND APPENDS "
+    "EMPTY_TUPLE TUPLE TUPLE1 TUPLE2 TUPLE3 EMPTY_DICT SETITEM SETITEMS EMPTY_SET ADDITEMS FROZENSET STACK_GLOBAL "
+    "REDUCE NEWOBJ BUILD BINPERSID"
+)
+_WRITTEN_WITH = frozenset(_CODES.split())
 
 
 class _Pickler(pickle.Pickler):
@@ -52,7 +63,21 @@ def packed(value: object) -> bytes:
     return pickle.dumps((texts, out.getvalue()), protocol=5)
 
 
-def unpacked(data: bytes) -> Any:
-    """The value again; some Exception where the bytes are not what `packed` gave."""
+def unpacked(data: bytes, *, ours: bool = False) -> Any:
+    """The value again; some Exception where the bytes are not what `packed` gave.
+
+    `ours`: a checksum of our own told that they are, so they are not looked through before.
+    """
+    if not ours:
+        _looked_through(data)
     texts, inside = _Unpickler(data, []).load()
+    if not ours:
+        _looked_through(inside)
     return _Unpickler(inside, [Source(path, text) for path, text in texts]).load()
+
+
+def _looked_through(data: bytes) -> None:
+    """Raises where it is written with what ours are not, or tells a length that is not there."""
+    for code, _, at in genops(data):
+        if code.name not in _WRITTEN_WITH:
+            raise pickle.UnpicklingError(f"{code.name} at {at} is not read from a part")
