@@ -18,7 +18,7 @@ def since(file: str | Path) -> Counter[Identity]:
         return Counter(found for each in report["findings"] for found in _identities(each))
     except OSError as error:
         raise Trouble(f"Can't read {file}: {error.strerror}.") from error
-    except (ValueError, KeyError, TypeError) as error:
+    except (ValueError, KeyError, TypeError, RecursionError) as error:
         raise Trouble(
             f"{file} is no report of `guidebuild check --report json=FILE`; write one first."
         ) from error

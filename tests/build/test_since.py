@@ -62,7 +62,9 @@ def test_a_shared_stage_s_finding_is_new_when_one_more_guide_has_it(tmp_path: Pa
 
 
 @pytest.mark.parametrize(
-    "text", ["", "{}", "[]", '{"findings": [{"rule": 1}]}', "not JSON", "null"]
+    "text",
+    ["", "{}", "[]", '{"findings": [{"rule": 1}]}', "not JSON", "null", "[" * 100_000],
+    ids=["empty", "no keys", "a list", "no finding", "not JSON", "null", "brackets without end"],
 )
 def test_what_is_no_report_is_told(tmp_path: Path, text: str) -> None:
     file = tmp_path / "earlier.json"

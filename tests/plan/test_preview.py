@@ -131,6 +131,7 @@ def test_only_pages_are_given_out(preview: Preview, path: str) -> None:
         json.dumps(PLACE | {"on": "disk"}),
         json.dumps(PLACE | {"id": "../x"}),
         json.dumps(PLACE | {"page": "no"}),
+        "[" * 3000,
     ],
 )
 def test_what_is_no_place_is_told(preview: Preview, body: str) -> None:

@@ -61,7 +61,7 @@ class _Handler(BaseHTTPRequestHandler):
         try:
             size = int(self.headers.get("Content-Length", ""))
             data = json.loads(self.rfile.read(size)) if 0 < size <= LONGEST else None
-        except ValueError:
+        except (ValueError, RecursionError):  # brackets without end
             data = None
         if not isinstance(data, dict):
             self._data({"error": "That is no place on a picture."}, HTTPStatus.BAD_REQUEST)
