@@ -80,6 +80,7 @@ def prepared(form: Form, scene: Scene) -> Form:
         form.make(scene.old)
     form.before = form.now()
     saved = scene.old.parent / f"saved-{form.name}"
+    shutil.rmtree(saved, ignore_errors=True)  # of the same form, tried before in this scene
     shutil.copy2(form.place, saved) if form.place.is_file() else shutil.copytree(form.place, saved)
     assert form.before != form.after
     took = []
