@@ -15,7 +15,9 @@ GUIDE = "en/larch-p2/replace-the-print-head.html"
 def test_three_widths_and_a_file_for_old_browsers(site: Site) -> None:
     """JPEG for all, WebP where it pays; none is loaded late, since print loses such pictures."""
     page = read(site.folder / GUIDE)
-    pictures = [one for one in page.each("img") if one.get("class") != "still"]  # those are of films
+    pictures = [
+        one for one in page.each("img") if one.get("class") != "still"
+    ]  # those are of films
     assert len(pictures) >= 2
     for picture in pictures:
         assert picture["src"].endswith(".jpg") and picture["alt"] and "loading" not in picture
