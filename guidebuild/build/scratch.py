@@ -7,6 +7,8 @@ from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 
+from guidebuild.build.whole_file import beside
+
 BOM = b"\xef\xbb\xbf"
 
 
@@ -31,10 +33,6 @@ def write(root: Path, texts: Mapping[str, str]) -> None:
     for name, text in texts.items():
         path = Path(os.path.realpath(root / name))
         mark = BOM if path.read_bytes().startswith(BOM) else b""
-        beside = path.with_name(f".{path.name}.guidebuild")
-        try:
-            beside.write_bytes(mark + text.encode("utf-8"))
-            shutil.copymode(path, beside)
-            beside.replace(path)
-        finally:
-            beside.unlink(missing_ok=True)
+        with beside(path, f".{path.name}.guidebuild") as written:
+            written.write_bytes(mark + text.encode("utf-8"))
+            shutil.copymode(path, written)

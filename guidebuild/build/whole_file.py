@@ -1,8 +1,21 @@
 """One file put in place as a whole: written beside, then renamed, so that no stop leaves half of it."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 from guidebuild.build.trouble import Trouble
+
+
+@contextmanager
+def beside(path: Path, name: str) -> Iterator[Path]:
+    """A file of this name in the same folder: it takes the place of `path` at the end, or it is gone."""
+    written = path.with_name(name)
+    try:
+        yield written
+        written.replace(path)
+    finally:
+        written.unlink(missing_ok=True)
 
 
 def put_whole(path: Path, data: bytes) -> None:
@@ -10,13 +23,9 @@ def put_whole(path: Path, data: bytes) -> None:
 
     The name beside it is always the same, so that a second run clears up after one that was cut off.
     """
-    beside = path.with_name(path.name + ".part")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        try:
-            beside.write_bytes(data)
-            beside.replace(path)
-        finally:
-            beside.unlink(missing_ok=True)
+        with beside(path, path.name + ".part") as file:
+            file.write_bytes(data)
     except OSError as error:
         raise Trouble(f"Can't write {path}: {error.strerror}.") from error

@@ -5,8 +5,6 @@ from pathlib import Path
 
 from guidebuild.cli import asking, codes, reporting
 
-STDOUT = "-"
-
 
 def put(root: Path, target: Path, text: str, force: bool, trace: bool) -> int:
     """Never over a file that is there, unless forced; the exit code tells what the check found in it."""

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, NamedTuple
 
 from guidebuild.build.trouble import Trouble
+from guidebuild.build.whole_file import beside
 
 if TYPE_CHECKING:  # heavy, and most commands need no report
     from guidebuild.reports.parts.look import Look
@@ -111,11 +112,7 @@ def replace(name: str, text: str) -> None:
             file.write_bytes(data)
             return
         file = Path(os.path.realpath(file))
-        beside = file.with_name(f".{file.name}.{os.getpid()}")
-        try:
-            beside.write_bytes(data)
-            beside.replace(file)
-        finally:
-            beside.unlink(missing_ok=True)
+        with beside(file, f".{file.name}.{os.getpid()}") as written:
+            written.write_bytes(data)
     except OSError as error:
         raise Trouble(f"Can't write {file}: {error.strerror}.") from error

@@ -2,10 +2,10 @@
 
 import pickle
 from collections.abc import Callable
-from importlib import import_module
 from io import BytesIO
 from typing import Any
 
+from guidebuild.build.guarded import Guarded
 from guidebuild.source.text import Source
 
 Texts = Callable[[str], str | None]  # the text of a content path, None where there is none
@@ -43,11 +43,13 @@ class _Pickler(pickle.Pickler):
         return obj.path
 
 
-class _Unpickler(pickle.Unpickler):
+class _Unpickler(Guarded):
     """The same source for the same path, however often it is named."""
 
+    may_be_made = MAY_BE_MADE
+
     def __init__(self, data: bytes, texts: Texts) -> None:
-        super().__init__(BytesIO(data))
+        super().__init__(data)
         self.texts = texts
         self.sources: dict[str, Source] = {}
 
@@ -58,11 +60,6 @@ class _Unpickler(pickle.Unpickler):
                 raise NotKept(pid)
             self.sources[pid] = Source(pid, text)
         return self.sources[pid]
-
-    def find_class(self, module: str, name: str) -> Any:
-        if name not in MAY_BE_MADE.get(module, ()):
-            raise pickle.UnpicklingError(f"{module}.{name} is not read from a cache")
-        return getattr(import_module(module), name)
 
 
 def to_bytes(value: object, texts: Texts) -> bytes | None:

@@ -7,20 +7,15 @@ import time
 from collections.abc import Iterator
 from contextlib import suppress
 from hashlib import blake2b
-from io import BytesIO
 from pathlib import Path
 from typing import Any
+
+from guidebuild.build.guarded import Guarded
+from guidebuild.build.whole_file import beside
 
 MAGIC = b"guidebuild cache 1\n"
 SIZE = 32  # bytes of a checksum
 OLD = 60 * 24 * 3600  # seconds after which a folder's unused file goes
-
-
-class _Plain(pickle.Unpickler):
-    """Reads built-in values only: nothing that stands in a cache file can run."""
-
-    def find_class(self, module: str, name: str) -> Any:
-        raise pickle.UnpicklingError(f"{module}.{name} is not read from a cache")
 
 
 def folder() -> Path:
@@ -48,7 +43,7 @@ def load(file: Path) -> dict[str, Any]:
         start = len(MAGIC) + SIZE
         payload = data[start:]
         if data[:start] == MAGIC + _checksum(payload):
-            held = _Plain(BytesIO(payload)).load()
+            held = Guarded(payload).load()  # built-in values only
             return held if isinstance(held, dict) else {}
     return {}
 
@@ -59,14 +54,10 @@ def save(file: Path, held: dict[str, Any]) -> None:
     A place that can't be written is no mistake: the next check is as slow as this one.
     """
     payload = pickle.dumps(held, protocol=5)
-    beside = file.with_name(f"{file.name}.{os.getpid()}")
     with suppress(OSError):
         file.parent.mkdir(parents=True, exist_ok=True)
-        try:
-            beside.write_bytes(MAGIC + _checksum(payload) + payload)
-            beside.replace(file)
-        finally:
-            beside.unlink(missing_ok=True)
+        with beside(file, f"{file.name}.{os.getpid()}") as written:
+            written.write_bytes(MAGIC + _checksum(payload) + payload)
         for other in _unused(file.parent):
             other.unlink(missing_ok=True)
 

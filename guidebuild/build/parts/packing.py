@@ -1,12 +1,12 @@
 """What came of a part as bytes, with the texts that its findings stand in: it is joined where no content lies."""
 
 import pickle
-from importlib import import_module
 from io import BytesIO
 from pickletools import genops
 from typing import Any
 
 from guidebuild.build.cache.kept import MAY_BE_MADE
+from guidebuild.build.guarded import Guarded
 from guidebuild.source.text import Source
 
 # All that may be made from a part: it comes from another machine, and nothing in it can run.
@@ -40,18 +40,16 @@ class _Pickler(pickle.Pickler):
         return self.sources.setdefault(obj, len(self.sources)) if type(obj) is Source else None
 
 
-class _Unpickler(pickle.Unpickler):
+class _Unpickler(Guarded):
+    may_be_made = _ALLOWED
+    origin = "a part"
+
     def __init__(self, data: bytes, sources: list[Source]) -> None:
-        super().__init__(BytesIO(data))
+        super().__init__(data)
         self.sources = sources
 
     def persistent_load(self, pid: Any) -> Source:
         return self.sources[int(pid)]
-
-    def find_class(self, module: str, name: str) -> Any:
-        if name not in _ALLOWED.get(module, ()):
-            raise pickle.UnpicklingError(f"{module}.{name} is not read from a part")
-        return getattr(import_module(module), name)
 
 
 def packed(value: object) -> bytes:

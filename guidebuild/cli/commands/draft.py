@@ -9,8 +9,7 @@ from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
 from guidebuild.cli import asking, codes, putting, reporting
-
-GOALS = ("replace", "remove", "add", "inspect", "clean", "adjust")
+from guidebuild.cli.goals import GOALS
 
 
 def arguments(parser: ArgumentParser) -> None:
@@ -73,7 +72,7 @@ def _put_back(args: Namespace) -> int:
 
 
 def _written(args: Namespace, root: Path, path: str, text: str) -> int:
-    if args.out == putting.STDOUT:
+    if args.out == reporting.STDOUT:
         reporting.print_out(text)
         return codes.CLEAN
     return putting.put(

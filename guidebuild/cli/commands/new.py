@@ -10,12 +10,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from guidebuild.cli import asking, codes, putting, reporting
+from guidebuild.cli.goals import GOALS
 from guidebuild.cli.questions import answer, several
 
 if TYPE_CHECKING:
     from guidebuild.plan.start.strip import Removal
-
-GOALS = ("replace", "remove", "add", "inspect", "clean", "adjust")
 
 
 def arguments(parser: ArgumentParser) -> None:
@@ -71,7 +70,7 @@ def _sheet(args: Namespace) -> int:
     from guidebuild.plan.start.sheet import blank, sheet
 
     text = blank() if args.sheet.endswith(".csv") else sheet(args.name or args.id)
-    if args.sheet == putting.STDOUT:
+    if args.sheet == reporting.STDOUT:
         reporting.print_out(text)
         return codes.CLEAN
     put(Path(args.sheet), text, args.force)
